@@ -4,7 +4,8 @@
 
 #include "core/units/kinds.hpp"
 
-namespace sumpwright::units {
+namespace sumpwright::units
+{
 
 template <class Kind> constexpr Kind fromSi(double value) { return Kind::from_value(value); }
 template <class Kind> constexpr double inSi(const Kind& quantity) { return quantity.value(); }
@@ -63,7 +64,10 @@ constexpr double inPascals(Pressure v) { return v.value(); }
 constexpr GroundPressure groundPascals(double v) { return fromSi<GroundPressure>(v); }
 constexpr GroundPressure groundKilopascals(double v) { return fromSi<GroundPressure>(v * 1e3); }
 constexpr double inKilopascals(GroundPressure v) { return v.value() * 1e-3; }
-constexpr GroundPressure spreadOver(Force force, Area area) { return fromSi<GroundPressure>(force.value() / area.value()); }
+constexpr GroundPressure spreadOver(Force force, Area area)
+{
+    return fromSi<GroundPressure>(force.value() / area.value());
+}
 
 constexpr Flow cubicMetresPerSecond(double v) { return fromSi<Flow>(v); }
 constexpr Flow litresPerHour(double v) { return fromSi<Flow>(v / 3.6e6); }
