@@ -1,0 +1,62 @@
+// Water levels and volumes of every vessel in every state, and the totals of the plan.
+// Levels m above datum; volumes of free water: pores of the medium count, water inside its grains does not.
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "core/assessment/stage.hpp"
+#include "core/assessment/states.hpp"
+#include "core/units/measures.hpp"
+
+namespace sumpwright::assessment
+{
+
+// What holds the water at its level.
+enum class HeldBy {
+    lip,        // overflow or standpipe, with the head that its flow needs
+    sideOutlet, // outlet through the wall, with the depth that its flow needs
+    drainLevel, // bell siphon, emptied
+    entry,      // sump: the level the person entered
+    balance,    // sump: what is left when the water is conserved
+    siphonBack, // emptied down to a submerged inlet or its vent hole
+    rim,        // brim full, or spilling
+};
+
+struct VesselWater {
+    units::Elevation level;
+    units::Volume volume;
+    units::Length depth;     // over the inside bottom
+    units::Length freeBoard; // rim minus level
+    units::Length overLip;   // height of the water over the lip or invert that holds it; 0 where none does
+    HeldBy heldBy = HeldBy::lip;
+
+    friend bool operator==(const VesselWater&, const VesselWater&) = default;
+};
+
+struct VesselResult {
+    base::Id id;
+    PerWaterState<Stage<VesselWater>> water;
+    PerRunningState<Stage<units::Flow>> inflow; // all that comes in, pumped and by gravity
+
+    friend bool operator==(const VesselResult&, const VesselResult&) = default;
+};
+
+struct WaterTotal {
+    units::Volume inVessels;
+    units::Volume inPipes;
+    units::Volume spilled;         // lost over a rim or an overflow that leads nowhere
+    std::vector<base::Id> leftOut; // vessels whose level is not known, not counted
+    units::Volume all() const { return inVessels + inPipes + spilled; }
+
+    friend bool operator==(const WaterTotal&, const WaterTotal&) = default;
+};
+
+struct WaterResult {
+    std::vector<VesselResult> vessels; // by id
+    PerWaterState<Stage<WaterTotal>> totals;
+
+    friend bool operator==(const WaterResult&, const WaterResult&) = default;
+};
+
+} // namespace sumpwright::assessment
