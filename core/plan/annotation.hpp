@@ -7,7 +7,8 @@
 #include "core/base/id.hpp"
 #include "core/plan/point.hpp"
 
-namespace sumpwright::plan {
+namespace sumpwright::plan
+{
 
 struct Note {
     base::Id id;
@@ -28,8 +29,8 @@ struct DimensionLine {
 
 // A sketch or photograph under the plan, kept beside the plan's file.
 struct Underlay {
-    std::string fileName; // relative to the plan's folder
-    Point corner;         // lower left
+    std::string fileName;                              // relative to the plan's folder
+    Point corner;                                      // lower left
     units::Length pixelSize = units::millimetres(5.0); // one picture pixel on the floor
     units::Angle turn = units::radians(0.0);
     double opacity = 0.5; // (0, 1]

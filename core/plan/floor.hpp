@@ -7,7 +7,8 @@
 
 #include "core/plan/point.hpp"
 
-namespace sumpwright::plan {
+namespace sumpwright::plan
+{
 
 struct Floor {
     std::vector<Point> outline; // corners, counter-clockwise, not repeated; empty: not drawn yet

@@ -1,6 +1,7 @@
 // Plan: the whole document as one immutable value. Copying is cheap: elements are shared.
 #pragma once
 
+#include <cstdint>
 #include <memory>
 #include <optional>
 #include <string>
@@ -14,7 +15,8 @@
 #include "core/plan/table.hpp"
 #include "core/plan/vessel.hpp"
 
-namespace sumpwright::plan {
+namespace sumpwright::plan
+{
 
 struct Plan {
     std::shared_ptr<const Site> site = std::make_shared<const Site>();
@@ -27,10 +29,10 @@ struct Plan {
     Table<Note> notes;
     Table<DimensionLine> dimensions;
     std::shared_ptr<const Underlay> underlay; // null: none
-    std::uint64_t nextId = 1; // ids are given out upwards, over all kinds, ports and valves included
+    std::uint64_t nextId = 1;                 // ids are given out upwards, over all kinds, ports and valves included
     std::string extra;
 
-    friend bool operator==(const Plan& a, const Plan& b);
+    friend bool operator==(const Plan& a, const Plan& b); // what is in them; nextId does not count and is not saved
 };
 
 enum class ElementKind { fixture, vessel, pump, tee, run, note, dimension };

@@ -3,7 +3,8 @@
 
 #include "core/units/measures.hpp"
 
-namespace sumpwright::plan {
+namespace sumpwright::plan
+{
 
 struct Point {
     units::Length x;
@@ -15,8 +16,8 @@ struct Point {
 inline Point operator+(Point a, Point b) { return {a.x + b.x, a.y + b.y}; }
 inline Point operator-(Point a, Point b) { return {a.x - b.x, a.y - b.y}; }
 units::Length distanceBetween(Point a, Point b);
-Point turned(Point offset, units::Angle by);                // about the origin, counter-clockwise
+Point turned(Point offset, units::Angle by); // about the origin, counter-clockwise
 Point turnedAbout(Point place, Point centre, units::Angle by);
-units::Angle bearingOf(Point offset);                       // (-pi, pi]; 0 for a zero offset
+units::Angle bearingOf(Point offset); // (-pi, pi]; 0 for a zero offset
 
 } // namespace sumpwright::plan

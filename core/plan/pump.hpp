@@ -8,7 +8,8 @@
 #include "core/base/id.hpp"
 #include "core/plan/point.hpp"
 
-namespace sumpwright::plan {
+namespace sumpwright::plan
+{
 
 struct CurvePoint {
     units::Flow flow;
@@ -19,12 +20,12 @@ struct CurvePoint {
 struct Pump {
     base::Id id;
     std::string tag;
-    base::Id vessel;      // where it stands
-    Point offset;         // from the vessel's centre, in the vessel's own frame
-    std::string modelId;  // catalogue; empty: own curve
-    std::vector<CurvePoint> ownCurve; // flow rising from 0, head falling
-    std::optional<units::Power> ownPower; // electrical input with the own curve
-    double speed = 1.0;   // ratio of the speed the curve holds for, (0, 1.5]
+    base::Id vessel;                                            // where it stands
+    Point offset;                                               // from the vessel's centre, in the vessel's own frame
+    std::string modelId;                                        // catalogue; empty: own curve
+    std::vector<CurvePoint> ownCurve;                           // flow rising from 0, head falling
+    std::optional<units::Power> ownPower;                       // electrical input with the own curve
+    double speed = 1.0;                                         // ratio of the speed the curve holds for, (0, 1.5]
     units::Elevation outletLevel = units::elevationMetres(0.0); // centre line of its outlet
     std::optional<units::Length> leastDepth; // water above the vessel's inside bottom below which it must stop
     bool running = true;

@@ -12,7 +12,8 @@
 #include "core/base/id.hpp"
 #include "core/plan/point.hpp"
 
-namespace sumpwright::plan {
+namespace sumpwright::plan
+{
 
 enum class Service { pressure, gravity };
 
@@ -39,7 +40,7 @@ using RunEnd = std::variant<OpenEnd, PortEnd, PumpEnd, TeeEnd>;
 struct Vertex {
     Point at;
     units::Elevation level = units::elevationMetres(0.0);
-    std::string bendFittingId;           // catalogue; empty: chosen from the drawn angle
+    std::string bendFittingId;             // catalogue; empty: chosen from the drawn angle
     std::optional<double> lossCoefficient; // bend K, overridden
     friend bool operator==(const Vertex&, const Vertex&) = default;
 };
@@ -48,9 +49,9 @@ struct Vertex {
 struct Valve {
     base::Id id;
     std::string tag;
-    std::string fittingId; // catalogue: ball-valve, gate-valve, swing-check, ...
-    double station = 0.5;  // fraction of the run's length from its start, [0, 1]
-    double opening = 1.0;  // 1 open ... 0 closed
+    std::string fittingId;                 // catalogue: ball-valve, gate-valve, swing-check, ...
+    double station = 0.5;                  // fraction of the run's length from its start, [0, 1]
+    double opening = 1.0;                  // 1 open ... 0 closed
     std::optional<double> lossCoefficient; // overridden
     friend bool operator==(const Valve&, const Valve&) = default;
 };
@@ -82,6 +83,7 @@ struct Tee {
     std::string tag;
     Point at;
     units::Elevation level = units::elevationMetres(0.0);
+    bool onVertex = false; // made at a vertex of the run it split; joining gives the vertex back
     std::string extra;
 
     friend bool operator==(const Tee&, const Tee&) = default;

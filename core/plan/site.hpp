@@ -6,7 +6,8 @@
 
 #include "core/units/measures.hpp"
 
-namespace sumpwright::plan {
+namespace sumpwright::plan
+{
 
 // The state of the pipe walls the design is computed for; roughness from the catalogue's condition table.
 enum class PipeCondition { asNew, inService, fouled };
@@ -31,7 +32,7 @@ struct Site {
     std::string currency = "EUR"; // ISO 4217
     std::optional<units::EnergyPrice> powerPrice;
     PipeCondition pipeCondition = PipeCondition::inService;
-    std::string floorUse; // id in the catalogue's live-load table; empty: no comparison wanted
+    std::string floorUse;                      // id in the catalogue's live-load table; empty: no comparison wanted
     units::Angle north = units::degrees(90.0); // direction of north on the sheet
     Clearances clearances;
     std::string extra; // keys this version does not know, JSON object text, kept

@@ -11,9 +11,11 @@
 #include "core/base/ensure.hpp"
 #include "core/base/id.hpp"
 
-namespace sumpwright::plan {
+namespace sumpwright::plan
+{
 
-template <class Element> class Table {
+template <class Element> class Table
+{
 public:
     using Pointer = std::shared_ptr<const Element>;
 

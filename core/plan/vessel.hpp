@@ -12,7 +12,8 @@
 #include "core/base/id.hpp"
 #include "core/plan/point.hpp"
 
-namespace sumpwright::plan {
+namespace sumpwright::plan
+{
 
 enum class VesselKind { fishTank, sump, mediaBed, raftBed, settler };
 
@@ -43,16 +44,16 @@ struct Port {
     PortKind kind = PortKind::inlet;
     Point offset; // from the vessel's centre, in the vessel's own frame before turning
     units::Elevation level = units::elevationMetres(0.0);
-    std::optional<units::Length> bore;           // of the lip or mouth; absent: the bore of the run that meets it
-    std::optional<units::Elevation> drainLevel;  // lip with a bell siphon: the level where air enters the bell
-    std::optional<units::Elevation> ventLevel;   // inlet: the level of a vent hole that breaks siphon-back
+    std::optional<units::Length> bore;          // of the lip or mouth; absent: the bore of the run that meets it
+    std::optional<units::Elevation> drainLevel; // lip with a bell siphon: the level where air enters the bell
+    std::optional<units::Elevation> ventLevel;  // inlet: the level of a vent hole that breaks siphon-back
     std::string extra;
 
     friend bool operator==(const Port&, const Port&) = default;
 };
 
 struct Medium {
-    std::string mediumId;  // catalogue
+    std::string mediumId;                     // catalogue
     units::Length depth = units::metres(0.3); // from the inside bottom
     friend bool operator==(const Medium&, const Medium&) = default;
 };
@@ -60,8 +61,8 @@ struct Medium {
 enum class StandKind { flat, legs, blocks };
 struct Stand {
     StandKind kind = StandKind::flat;
-    std::optional<units::Mass> mass; // absent: assumed from the table of the floor room
-    int legCount = 4;                // legs or piers
+    std::optional<units::Mass> mass;            // absent: assumed from the table of the floor room
+    int legCount = 4;                           // legs or piers
     units::Length padSide = units::metres(0.1); // side of each square pad
     friend bool operator==(const Stand&, const Stand&) = default;
 };
@@ -74,11 +75,11 @@ struct Vessel {
     Point centre;
     units::Angle turn = units::radians(0.0);
     units::Elevation baseLevel = units::elevationMetres(0.0);
-    units::Length wallHeight = units::metres(0.5);  // base to rim, outside
+    units::Length wallHeight = units::metres(0.5); // base to rim, outside
     units::Length wallThickness = units::millimetres(6.0);
     std::optional<Medium> medium;
     std::optional<Stand> stand;
-    std::optional<units::Mass> measuredTare; // absent: assumed from the size
+    std::optional<units::Mass> measuredTare;      // absent: assumed from the size
     std::optional<units::Elevation> runningLevel; // sump only: with every bed at its drain level
     std::vector<Port> ports;
     std::string extra;

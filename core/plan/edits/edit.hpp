@@ -11,7 +11,8 @@
 #include "core/base/outcome.hpp"
 #include "core/plan/plan.hpp"
 
-namespace sumpwright::plan {
+namespace sumpwright::plan
+{
 
 struct Edit {
     std::string intent;             // id of the wording, e.g. "edit.move"; the text room makes the words
