@@ -61,6 +61,7 @@ struct Fitting {
     std::optional<units::Head> cracking; // head needed to open a spring check at all
     Provenance provenance;
     std::string coefficientSource; // key of the source of the Hooper, Darby and Crane columns; empty where none
+    std::string openingSource;     // key of the source of the openings; empty where none
 };
 
 } // namespace sumpwright::catalogue

@@ -1,6 +1,7 @@
 // Medium: what fills a grow bed. Dry bulk density in kg/m3 of bed; absorbed water per dry mass, porosity between the
-// grains and water retained between them after draining are ratios. Each low / typical / high: water and life use
-// typical, floor loads use high unless measured. Sources per row (resources/tables/media.json).
+// grains and water retained between them after draining are ratios. Low / typical / high are three fillings that can
+// really lie in a bed, from the lightest to the heaviest: where grains lie denser the porosity is smaller. Water and
+// life use typical, floor loads use high unless measured. Sources per row (resources/tables/media.json).
 #pragma once
 
 #include <string>

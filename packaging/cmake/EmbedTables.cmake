@@ -1,0 +1,10 @@
+# Run as a script: writes OUTPUT, a source file that holds the text of FILES by their names.
+set(code "// Made from resources/ by packaging/cmake/EmbedTables.cmake.\n#include \"core/catalogue/catalogue.hpp\"\n\n")
+string(APPEND code "sumpwright::catalogue::TableTexts sumpwright::catalogue::Catalogue::builtInTexts()\n{\n    return {\n")
+foreach(file ${FILES})
+  get_filename_component(name ${file} NAME)
+  file(READ ${file} text)
+  string(APPEND code "{\"${name}\", R\"TABLE(${text})TABLE\"},\n")
+endforeach()
+string(APPEND code "    };\n}\n")
+file(WRITE ${OUTPUT} "${code}")
