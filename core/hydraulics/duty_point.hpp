@@ -39,7 +39,7 @@ struct DutyPoint {
 
 // Refusals: "hydraulics.pump-cannot-lift" (place "static_head"), "hydraulics.not-positive" (place "bore", "speed"),
 // "hydraulics.negative" (place "length", "roughness", "sum_k"), "hydraulics.too-rough" (place "roughness"),
-// "hydraulics.no-resistance" (place "static_head": it runs by itself without any loss).
+// "hydraulics.not-a-number" (place "static_head").
 base::Outcome<DutyPoint> dutyPoint(const PumpCurve& pump, double speed, const PipeSystem& system,
                                    const nature::WaterProperties& water);
 

@@ -59,8 +59,14 @@ private:
         double y;
         double slope;
     };
+    struct Point {
+        double y = 0.0;
+        double slope = 0.0;
+    };
     PumpCurve() = default;
     static std::vector<Knot> knotsThrough(const std::vector<double>& x, const std::vector<double>& y);
+    static Point interpolate(const std::vector<Knot>& knots, double x); // constant beyond the ends
+    void takePower(const PumpPower& power);
 
     std::vector<PumpPoint> m_points;
     std::vector<Knot> m_head;

@@ -1,0 +1,28 @@
+#include "core/hydraulics/energy.hpp"
+
+#include "core/base/ensure.hpp"
+
+namespace sumpwright::hydraulics
+{
+
+units::Power hydraulicPower(units::Flow flow, units::Head head, units::Density density)
+{
+    return units::watts(units::inPascals(units::pressureOf(head, density)) * units::inCubicMetresPerSecond(flow));
+}
+
+units::Power electricalPower(units::Power hydraulic, double wireToWater)
+{
+    base::ensure(wireToWater > 0.0 && wireToWater <= 1.0, "wire-to-water is above 0 and at most 1");
+    return units::watts(units::inWatts(hydraulic) / wireToWater);
+}
+
+double wireToWater(units::Power hydraulic, units::Power electrical)
+{
+    return units::inWatts(electrical) > 0.0 ? units::inWatts(hydraulic) / units::inWatts(electrical) : 0.0;
+}
+
+units::Energy energyPerYear(units::Power electrical, units::Time runPerYear) { return electrical * runPerYear; }
+
+units::Money costPerYear(units::Energy perYear, units::EnergyPrice price) { return perYear * price; }
+
+} // namespace sumpwright::hydraulics
