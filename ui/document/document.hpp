@@ -29,8 +29,8 @@ namespace sumpwright::ui::document
 class EngineBridge;
 class ViewSettings;
 
-// Makes the words of an undo step ("Move grow bed B2") from an edit and the plan before it.
-using EditNamer = std::function<QString(const plan::Edit& edit, const plan::Plan& before)>;
+// Makes the words of an undo step ("Move grow bed B2"); subjects are looked up before and after the edit.
+using EditNamer = std::function<QString(const plan::Plan& before, const plan::Plan& after, const plan::Edit& edit)>;
 
 class Document : public QObject
 {
@@ -102,7 +102,8 @@ private:
     quint64 m_revision = 0;
     std::unique_ptr<QUndoStack> m_undo;
     EditNamer m_namer;
-    QString m_burst;
+    QString m_burst; // key of the burst going on; empty: none
+    int m_burstNumber = 0;
     std::unique_ptr<QTimer> m_burstEnd;
     std::vector<base::Id> m_selection;
     base::Id m_highlighted;
@@ -111,6 +112,7 @@ private:
     std::shared_ptr<const catalogue::Catalogue> m_catalogue;
     std::shared_ptr<const assessment::Assessment> m_assessment;
     quint64 m_assessedRevision = 0;
+    std::unique_ptr<QTimer> m_staleNotice;
     std::unique_ptr<EngineBridge> m_engine;
 };
 

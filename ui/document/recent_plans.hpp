@@ -25,6 +25,7 @@ Q_SIGNALS:
     void changed();
 
 private:
+    void read();
     void write() const;
 
     QString m_file;

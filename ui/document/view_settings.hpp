@@ -1,11 +1,8 @@
-// ViewSettings: how the person wants to see things - unit system, number marks, light or dark. Session state: it is
-// never undone and never marks the plan as modified.
+// ViewSettings: how the person wants the window - light or dark, letter keys. Session state: never undone, never
+// marks the plan as modified. Units and number marks are in text::DisplaySettings.
 #pragma once
 
 #include <QObject>
-
-#include "core/units/number_style.hpp"
-#include "core/units/unit_system.hpp"
 
 namespace sumpwright::ui::document
 {
@@ -17,12 +14,8 @@ class ViewSettings : public QObject
     Q_OBJECT
 
 public:
-    explicit ViewSettings(QObject* parent = nullptr); // number marks of the desktop's locale
+    explicit ViewSettings(QObject* parent = nullptr) : QObject(parent) {}
 
-    units::UnitSystem unitSystem() const { return m_unitSystem; }
-    void setUnitSystem(units::UnitSystem system);
-    const units::NumberStyle& numberStyle() const { return m_numberStyle; }
-    void setNumberStyle(const units::NumberStyle& style);
     SchemeChoice schemeChoice() const { return m_schemeChoice; }
     void setSchemeChoice(SchemeChoice choice);
     bool letterKeys() const { return m_letterKeys; } // the single-letter keys of the plan view work
@@ -32,8 +25,6 @@ Q_SIGNALS:
     void changed();
 
 private:
-    units::UnitSystem m_unitSystem = units::UnitSystem::metric;
-    units::NumberStyle m_numberStyle;
     SchemeChoice m_schemeChoice = SchemeChoice::asDesktop;
     bool m_letterKeys = true;
 };
