@@ -4,7 +4,7 @@
 // The person's file is written only by save() and saveAs(), atomically. Autosaves go to the state folder.
 #pragma once
 
-#include <chrono>
+#include <filesystem>
 #include <memory>
 #include <optional>
 #include <vector>
@@ -15,28 +15,34 @@
 
 #include "core/base/outcome.hpp"
 #include "core/plan/plan.hpp"
+#include "core/storage/file.hpp"
 
 QT_BEGIN_NAMESPACE
 class QFileSystemWatcher;
 class QTimer;
 QT_END_NAMESPACE
 
+namespace sumpwright::storage
+{
+class PlanLock;
+}
+
 namespace sumpwright::ui::document
 {
 
 class Document;
+class JournalWriter;
 
-struct SessionPaths {
-    QString stateFolder;             // journals, log; made when absent
-    static SessionPaths ofDesktop(); // $XDG_STATE_HOME/sumpwright, else ~/.local/state/sumpwright
-};
+// $XDG_STATE_HOME/sumpwright, else ~/.local/state/sumpwright: journals, locks, recent plans, log. Made when absent.
+QString stateFolder();
 
 // Work found in the state folder that never reached a file.
 struct RecoveryOffer {
-    QString journal;   // file in the state folder
-    QString planPath;  // empty: untitled
-    QString name;      // to show
-    QDateTime written; // last autosave
+    QString journal;               // file in the state folder
+    QString planPath;              // empty: untitled
+    QString name;                  // to show
+    QDateTime written;             // last autosave, local time
+    bool fileChangedSince = false; // the saved file is not the one this work departs from
 };
 
 class Session : public QObject
@@ -44,56 +50,61 @@ class Session : public QObject
     Q_OBJECT
 
 public:
-    Session(Document& document, SessionPaths paths, QObject* parent = nullptr);
-    ~Session() override; // a clean end: removes the journal and the lock
+    Session(Document& document, const QString& stateFolder, QObject* parent = nullptr);
+    ~Session() override; // leaves the journal of unsaved work; close() ends cleanly
 
-    QString path() const { return m_path; }     // empty: untitled
-    QString displayName() const;                // file name without ending, or "Untitled plan"
-    bool modified() const;                      // undo stack not clean, or recovered and not saved since
-    QString heldBy() const { return m_heldBy; } // who has the plan open, when read-only here
+    const QString& path() const { return m_path; }     // empty: untitled
+    QString displayName() const;                       // file name without its ending, or "Untitled plan"
+    bool modified() const;                             // undo stack not clean, or recovered and not saved since
+    const QString& heldBy() const { return m_heldBy; } // who has the plan open, when it is read-only here
 
-    // Refused: nothing changes. What the reading noticed (unknown keys) is emitted as noticed().
+    // Refused: nothing changes. What the reading noticed (unknown keys, an older version) is emitted as noticed().
     std::optional<base::Refusal> open(const QString& path);
-    void startUntitled(plan::Plan plan = {}, const QString& name = {}); // examples open this way, unsaved
-    std::optional<base::Refusal> save();                                // untitled: use saveAs
+    void startUntitled(plan::Plan plan = {}, const QString& name = {}); // examples open this way
+    std::optional<base::Refusal> save();                                // needs a path
     std::optional<base::Refusal> saveAs(const QString& path);
     std::optional<base::Refusal> revert(); // the saved file again; undo starts empty
-    void keepMine();                       // the file changed on disk: keep what is on screen, save overwrites
+    void keepMine();                       // the file changed on disk: what is on screen stays, save overwrites
+    void close();                          // the person is done with this plan: no journal, no lock
 
     std::vector<RecoveryOffer> recoveryOffers() const;
     std::optional<base::Refusal> recover(const RecoveryOffer& offer); // opens as modified
     void discard(const RecoveryOffer& offer);
 
-    void autosaveNow(); // also runs by itself, 2 s after the last edit and every 10 s during a long burst
+    void flushJournal(); // returns when the newest edit is in the journal
 
 Q_SIGNALS:
-    void nameChanged(); // path, name or read-only holder
+    void nameChanged(); // path, or who holds the plan
     void modifiedChanged();
     void saved();
     void noticed(const QString& message);
-    void changedOnDisk(); // the file is not what was read or written here; once per change
+    void changedOnDisk(bool missing); // the file is not what was read or written here; once per change
     void journalFailed(const QString& reason);
 
 private:
-    struct Journal;
-    void adopt(const QString& path, plan::Plan plan, const QString& contentHash);
-    std::optional<base::Refusal> writeTo(const QString& path);
+    void adopt(const std::filesystem::path& path, plan::Plan plan, storage::ContentHash content);
+    void leave();
     void takeLock();
+    void startJournal();
     void watch();
-    void fileTouched();
-    void planEdited();
+    void lookAtDisk();
+    void journalEdit();
+    void setDiffersFromFile(bool differs);
 
     Document& m_document;
-    SessionPaths m_paths;
+    QString m_stateFolder;
     QString m_path;
     QString m_untitledName;
-    QString m_fileHash; // of the file as read or written here
+    int m_untitledNumber = 0; // of the journal; 0: not yet given
+    std::optional<storage::FileStamp> m_stamp;
     QString m_heldBy;
-    bool m_recovered = false; // differs from its file though undo is empty
-    std::unique_ptr<Journal> m_journal;
-    std::unique_ptr<QTimer> m_autosave;
-    std::unique_ptr<QTimer> m_autosaveLatest;
+    bool m_differsFromFile = false; // though the undo stack is clean
+    bool m_changeReported = false;
+    bool m_journalFailed = false;
+    std::unique_ptr<storage::PlanLock> m_lock;
+    std::unique_ptr<JournalWriter> m_journal;
     std::unique_ptr<QFileSystemWatcher> m_watcher;
+    std::unique_ptr<QTimer> m_look;
 };
 
 } // namespace sumpwright::ui::document
