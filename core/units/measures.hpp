@@ -1,5 +1,5 @@
 // Named makers and readers: the only places where a raw number becomes a quantity or leaves one.
-// metres(1.2) makes a Length; inMetres(x) reads it. All are exact to rounding of one multiplication.
+// metres(1.2) makes a Length; inMetres(x) reads it. All are exact to rounding of one multiplication or division.
 #pragma once
 
 #include "core/units/kinds.hpp"
@@ -14,7 +14,7 @@ constexpr double standardGravity = 9.80665; // m/s2, by definition (CGPM 1901)
 constexpr double celsiusZero = 273.15;      // K
 
 constexpr Length metres(double v) { return fromSi<Length>(v); }
-constexpr Length millimetres(double v) { return fromSi<Length>(v * 1e-3); }
+constexpr Length millimetres(double v) { return fromSi<Length>(v / 1e3); }
 constexpr double inMetres(Length v) { return v.value(); }
 constexpr double inMillimetres(Length v) { return v.value() * 1e3; }
 
@@ -26,7 +26,7 @@ constexpr Length aboveDatum(Elevation v) { return fromSi<Length>(v.value()); }
 constexpr Area squareMetres(double v) { return fromSi<Area>(v); }
 constexpr double inSquareMetres(Area v) { return v.value(); }
 constexpr Volume cubicMetres(double v) { return fromSi<Volume>(v); }
-constexpr Volume litres(double v) { return fromSi<Volume>(v * 1e-3); }
+constexpr Volume litres(double v) { return fromSi<Volume>(v / 1e3); }
 constexpr double inCubicMetres(Volume v) { return v.value(); }
 constexpr double inLitres(Volume v) { return v.value() * 1e3; }
 
@@ -63,7 +63,7 @@ constexpr Pressure pascals(double v) { return fromSi<Pressure>(v); }
 constexpr double inPascals(Pressure v) { return v.value(); }
 constexpr GroundPressure groundPascals(double v) { return fromSi<GroundPressure>(v); }
 constexpr GroundPressure groundKilopascals(double v) { return fromSi<GroundPressure>(v * 1e3); }
-constexpr double inKilopascals(GroundPressure v) { return v.value() * 1e-3; }
+constexpr double inKilopascals(GroundPressure v) { return v.value() / 1e3; }
 constexpr GroundPressure spreadOver(Force force, Area area)
 {
     return fromSi<GroundPressure>(force.value() / area.value());
@@ -80,7 +80,7 @@ constexpr Density kilogramsPerCubicMetre(double v) { return fromSi<Density>(v); 
 constexpr double inKilogramsPerCubicMetre(Density v) { return v.value(); }
 constexpr Force newtons(double v) { return fromSi<Force>(v); }
 constexpr double inNewtons(Force v) { return v.value(); }
-constexpr double inKilonewtons(Force v) { return v.value() * 1e-3; }
+constexpr double inKilonewtons(Force v) { return v.value() / 1e3; }
 constexpr Force weightOf(Mass mass) { return fromSi<Force>(mass.value() * standardGravity); }
 
 constexpr Temperature celsius(double v) { return fromSi<Temperature>(v + celsiusZero); }
