@@ -1,10 +1,12 @@
 // KindId: the name of a quantity's kind as a run-time value, for tables, messages and lists of inputs.
 #pragma once
 
+#include <string>
 #include <string_view>
 #include <type_traits>
 
 #include "core/units/kinds.hpp"
+#include "core/units/unit_system.hpp"
 
 namespace sumpwright::units
 {
@@ -51,6 +53,8 @@ constexpr int kindCount = static_cast<int>(KindId::ratio) + 1;
 std::string_view kindName(KindId kind);
 // The units a person may write, the usual ones first: "m, cm, mm, ft, in".
 std::string_view acceptedUnits(KindId kind);
+// The same with the units of one system first: "ft, in, m, cm, mm".
+std::string acceptedUnits(KindId kind, UnitSystem first);
 
 namespace detail
 {

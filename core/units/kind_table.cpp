@@ -1,4 +1,5 @@
 // What each kind is called, measured in and asked for.
+#include <algorithm>
 #include <array>
 
 #include "core/units/unit_table.hpp"
@@ -76,6 +77,16 @@ constexpr bool inOrder()
 static_assert(inOrder());
 
 const KindRow& rowOf(KindId kind) { return rows[static_cast<std::size_t>(kind)]; }
+
+bool isCustomary(std::string_view unit)
+{
+    for (std::string_view mark : {"ft", "in", "gal", "psi", "psf", "lb", "oz", "kip", "pci", "degF", "hp"}) {
+        const std::size_t at = unit.find(mark);
+        if (at != std::string_view::npos && !unit.starts_with("1 in") && !unit.starts_with("imp"))
+            return true;
+    }
+    return false;
+}
 
 struct DimensionRow {
     Dimension dimension;

@@ -14,6 +14,7 @@
 #include "core/base/outcome.hpp"
 #include "core/units/kind_id.hpp"
 #include "core/units/number_style.hpp"
+#include "core/units/unit_system.hpp"
 
 namespace sumpwright::units
 {
@@ -21,6 +22,7 @@ namespace sumpwright::units
 struct Reading {
     std::string_view bareUnit = {}; // the unit of a number without one, e.g. "mm"; empty: such a number is refused
     std::string_view currency = {}; // the plan's currency code, e.g. "EUR"; empty: any three capital letters
+    UnitSystem typed = UnitSystem::metric; // whose units a refusal names first
 };
 
 // For every kind of kinds.hpp (instantiated in parse.cpp).

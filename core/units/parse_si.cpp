@@ -164,6 +164,15 @@ double readSi(KindId kind, std::string_view given, const NumberStyle& style, con
     return finished(text, value, kind);
 }
 
+base::Refusal namingFirst(UnitSystem system, KindId kind, base::Refusal refusal)
+{
+    const std::string_view usual = acceptedUnits(kind);
+    const std::size_t at = refusal.accepts.find(usual);
+    if (at != std::string::npos)
+        refusal.accepts.replace(at, usual.size(), acceptedUnits(kind, system));
+    return refusal;
+}
+
 } // namespace
 
 base::Outcome<double> parseSi(KindId kind, std::string_view text, const NumberStyle& style, const Reading& reading)
@@ -171,7 +180,7 @@ base::Outcome<double> parseSi(KindId kind, std::string_view text, const NumberSt
     try {
         return readSi(kind, text, style, reading);
     } catch (const Refused& refused) {
-        return refused.refusal;
+        return namingFirst(reading.typed, kind, refused.refusal);
     }
 }
 
