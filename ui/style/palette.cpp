@@ -15,7 +15,7 @@ Theme lightTheme()
 {
     Theme t;
     t.scheme = Scheme::light;
-    t.paper = QColor(0xFCFBF8);
+    t.paper = QColor(0xFEFDFB);
     t.panel = QColor(0xF1EFEA);
     t.field = QColor(0xFFFFFF);
     t.notice = QColor(0xFBEFD5);
@@ -26,7 +26,7 @@ Theme lightTheme()
     t.gridHeavy = QColor(0xDDDAD1);
     t.stale = QColor(0x5F666B);
     t.floor = QColor(0xF5F3ED);
-    t.wall = QColor(0x8D8A83);
+    t.wall = QColor(0x85827B);
     t.water = QColor(0xBBDDF0);
     t.waterLine = QColor(0x0072B2);
     t.medium = QColor(0xE4D9C6);
@@ -138,7 +138,11 @@ double contrast(const QColor& a, const QColor& b)
 
 QColor inkOn(const Theme& t, const QColor& ground)
 {
-    return contrast(t.ink, ground) >= contrast(t.paper, ground) ? t.ink : t.paper;
+    const QColor better = contrast(t.ink, ground) >= contrast(t.paper, ground) ? t.ink : t.paper;
+    if (contrast(better, ground) >= 4.5)
+        return better;
+    // Middle grounds: one of black and white always reaches 4.58:1, the root of 21.
+    return contrast(Qt::black, ground) >= contrast(Qt::white, ground) ? Qt::black : Qt::white;
 }
 
 } // namespace sumpwright::ui::style

@@ -59,7 +59,7 @@ QPalette paletteOf(const Theme& theme);
 
 // Contrast ratio of two opaque colours, 1 to 21 (WCAG 2.1, "contrast ratio").
 double contrast(const QColor& a, const QColor& b);
-// The theme's ink or paper, whichever reads better on this ground.
+// The theme's ink or paper, whichever reads better on this ground; black or white where neither reaches 4.5:1.
 QColor inkOn(const Theme& theme, const QColor& ground);
 
 } // namespace sumpwright::ui::style
