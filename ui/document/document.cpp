@@ -73,7 +73,7 @@ bool Document::commit(const plan::Edit& edit, const QString& burst)
     if (burst.isEmpty() || burst != m_burst)
         ++m_burstNumber;
     const QString key = burst.isEmpty() ? QString() : QStringLiteral("%1#%2").arg(burst).arg(m_burstNumber);
-    const QString name = m_namer ? m_namer(m_committed, *outcome, edit) : QString::fromStdString(edit.intent);
+    const QString name = m_namer ? m_namer(edit, m_committed) : QString::fromStdString(edit.intent);
     m_undo->push(new PlanCommand(*this, m_committed, std::move(outcome).value(), name, key));
     m_burst = burst;
     m_burstEnd->start();

@@ -29,8 +29,8 @@ namespace sumpwright::ui::document
 class EngineBridge;
 class ViewSettings;
 
-// Makes the words of an undo step ("Move grow bed B2"); subjects are looked up before and after the edit.
-using EditNamer = std::function<QString(const plan::Plan& before, const plan::Plan& after, const plan::Edit& edit)>;
+// Makes the words of an undo step ("Move grow bed B2") from an edit and the plan before it.
+using EditNamer = std::function<QString(const plan::Edit& edit, const plan::Plan& before)>;
 
 class Document : public QObject
 {
