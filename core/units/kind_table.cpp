@@ -125,6 +125,23 @@ constexpr std::array named{
 std::string_view kindName(KindId kind) { return rowOf(kind).name; }
 std::string_view acceptedUnits(KindId kind) { return rowOf(kind).accepted; }
 
+std::string acceptedUnits(KindId kind, UnitSystem first)
+{
+    const std::string_view all = acceptedUnits(kind);
+    if (first == UnitSystem::metric)
+        return std::string(all);
+    std::string front;
+    std::string back;
+    for (std::size_t at = 0; at < all.size();) {
+        const std::size_t end = std::min(all.find(", ", at), all.size());
+        const std::string_view unit = all.substr(at, end - at);
+        std::string& side = isCustomary(unit) ? front : back;
+        side += (side.empty() ? "" : ", ") + std::string(unit);
+        at = end + 2;
+    }
+    return front + (front.empty() || back.empty() ? "" : ", ") + back;
+}
+
 namespace detail
 {
 
