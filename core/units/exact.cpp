@@ -1,4 +1,4 @@
-// exactText(): among the units a kind may be written in, the shortest text that gives the same bits back.
+// exactText(): among the units a kind may be written in, the one whose number is shortest and gives the same bits back.
 #include <cmath>
 #include <optional>
 
@@ -47,20 +47,23 @@ std::string exact(KindId kind, double si, UnitSystem system, const NumberStyle& 
     base::ensure(std::isfinite(si), "what is written to a file is finite");
     if (si == 0.0)
         si = 0.0; // minus zero is written as zero
-    std::optional<std::string> best;
+    std::string best;
+    std::string unit;
     for (std::string_view name : detail::exactUnits(kind, system)) {
         const auto decimal = fewestDigits(detail::unitNamed(name, kind), si);
         if (!decimal)
             continue;
-        std::string text = detail::fileText(*decimal, style.decimalMark) + behindNumber(name);
-        if (!best || text.size() < best->size())
-            best = std::move(text);
+        std::string number = detail::fileText(*decimal, style.decimalMark);
+        if (!best.empty() && number.size() >= best.size())
+            continue;
+        best = std::move(number);
+        unit = name;
     }
+    base::ensure(!best.empty(), "the coherent SI unit gives every number back");
     if (kind == KindId::slope && si != 0.0)
-        if (auto text = oneInText(si); text && (!best || text->size() < best->size()))
-            best = std::move(text);
-    base::ensure(best.has_value(), "the coherent SI unit gives every number back");
-    return *best;
+        if (auto text = oneInText(si); text && text->size() < best.size())
+            return *text;
+    return best + behindNumber(unit);
 }
 
 } // namespace

@@ -31,8 +31,9 @@ std::string format(const Kind& quantity, UnitSystem system = UnitSystem::metric,
 std::string formatRatio(double ratio, const NumberStyle& style = NumberStyle::point(), int significantDigits = 3);
 std::string formatPercent(double ratio, const NumberStyle& style = NumberStyle::point(), int significantDigits = 3);
 
-// The shortest text that parse<Kind>() turns into the same bits: "2.4 m", "1.5 mm", "3000 L/h", "1:60", "20 degC".
-// Files use the defaults. Minus zero is written as zero; what is not finite is a broken promise of the caller.
+// The text with the shortest number that parse<Kind>() turns into the same bits: "2.4 m", "1.5 mm", "3000 L/h", "1:60",
+// "20 degC". Files use the defaults. Minus zero is written as zero; what is not finite is a broken promise of the
+// caller.
 template <class Kind>
 std::string exactText(const Kind& quantity, UnitSystem system = UnitSystem::metric,
                       const NumberStyle& style = NumberStyle::point());
