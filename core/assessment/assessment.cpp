@@ -1,0 +1,12 @@
+#include "core/assessment/assessment.hpp"
+
+namespace sumpwright::assessment
+{
+
+bool sameResults(const Assessment& a, const Assessment& b)
+{
+    return *a.site == *b.site && *a.water == *b.water && *a.flow == *b.flow && *a.pumps == *b.pumps &&
+           *a.headPaths == *b.headPaths && *a.sumps == *b.sumps && *a.floor == *b.floor && *a.findings == *b.findings;
+}
+
+} // namespace sumpwright::assessment

@@ -1,0 +1,105 @@
+#include "core/assessment/stages.hpp"
+
+#include "core/assessment/pumping.hpp"
+#include "core/assessment/site.hpp"
+#include "core/assessment/water_and_flow.hpp"
+
+namespace sumpwright::assessment
+{
+
+std::string_view nameOf(StageName stage)
+{
+    switch (stage) {
+    case StageName::site:
+        return "site";
+    case StageName::pipework:
+        return "pipework";
+    case StageName::basins:
+        return "basins";
+    case StageName::circuits:
+        return "circuits";
+    case StageName::pumpStop:
+        return "pump-stop";
+    case StageName::water:
+        return "water";
+    case StageName::flow:
+        return "flow";
+    case StageName::sumps:
+        return "sumps";
+    case StageName::pumps:
+        return "pumps";
+    case StageName::headPaths:
+        return "head-paths";
+    case StageName::floor:
+        return "floor";
+    }
+    return "";
+}
+
+Assessment Stages::assess(const plan::Plan& plan)
+{
+    Assessment result;
+    result.plan = plan;
+    result.catalogue = m_catalogue;
+    result.site = m_site.get({plan.site->designWater, plan.site->altitude},
+                             [](const SiteInput& in) { return siteResultOf(in.water, in.altitude); });
+    const auto pipework = m_pipework.get(
+        {plan.runs, plan.tees, plan.pumps, plan.vessels, plan.site->pipeCondition, m_catalogue}, pipeworkOf);
+    const auto basins = m_basins.get({plan.vessels, pipework}, [this](const BasinInput& in) {
+        return basinsOf(in.vessels, *in.pipework, *m_catalogue);
+    });
+    const auto circuits = m_circuits.get({pipework, basins, result.site->viscosity}, [](const CircuitInput& in) {
+        return solveCircuits(*in.pipework, *in.basins, in.viscosity);
+    });
+    const StopInput running{pipework, basins, circuits};
+    const auto stopped =
+        m_stopped.get(running, [](const StopInput& in) { return stopPumps(*in.pipework, *in.basins, *in.circuits); });
+    result.water = m_water.get({running, stopped}, [](const StoppedInput& in) {
+        return waterResultOf(*in.running.pipework, *in.running.basins, *in.running.circuits, *in.stopped);
+    });
+    result.sumps = m_sumps.get({running, stopped}, [](const StoppedInput& in) {
+        return sumpResultsOf(*in.running.pipework, *in.running.basins, *in.running.circuits, *in.stopped);
+    });
+    result.flow =
+        m_flow.get({pipework, circuits}, [](const FlowInput& in) { return flowResultOf(*in.pipework, *in.circuits); });
+    result.pumps =
+        m_pumps.get({{pipework, circuits}, result.site->density, plan.site->powerPrice}, [](const PumpInput& in) {
+            return pumpResultsOf(*in.flow.pipework, *in.flow.circuits, in.density, in.price);
+        });
+    result.headPaths = m_headPaths.get({pipework, circuits},
+                                       [](const FlowInput& in) { return headPathsOf(*in.pipework, *in.circuits); });
+    result.floor =
+        m_floor.get({plan.vessels, plan.floor, plan.site->floorUse, m_catalogue, result.water}, floorResultOf);
+    return result;
+}
+
+std::uint64_t Stages::runsOf(StageName stage) const
+{
+    switch (stage) {
+    case StageName::site:
+        return m_site.runs();
+    case StageName::pipework:
+        return m_pipework.runs();
+    case StageName::basins:
+        return m_basins.runs();
+    case StageName::circuits:
+        return m_circuits.runs();
+    case StageName::pumpStop:
+        return m_stopped.runs();
+    case StageName::water:
+        return m_water.runs();
+    case StageName::flow:
+        return m_flow.runs();
+    case StageName::sumps:
+        return m_sumps.runs();
+    case StageName::pumps:
+        return m_pumps.runs();
+    case StageName::headPaths:
+        return m_headPaths.runs();
+    case StageName::floor:
+        return m_floor.runs();
+    }
+    return 0;
+}
+
+} // namespace sumpwright::assessment
