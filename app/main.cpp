@@ -1,0 +1,52 @@
+// The command line: which command, with what. Each command has a file of its own.
+#include <exception>
+#include <iostream>
+
+#include <CLI/CLI.hpp>
+
+#include "app/work_command.hpp"
+
+namespace
+{
+
+constexpr int faultOfProgram = 1;
+constexpr int badInput = 2;
+
+int run(int argc, char** argv)
+{
+    CLI::App program("Plans small recirculating aquaponic systems: water, head, duty point and load on the floor.",
+                     "sumpwright");
+    program.set_version_flag("--version", "sumpwright " SUMPWRIGHT_VERSION);
+
+    sumpwright::app::WorkRequest work;
+    CLI::App* workCommand = program.add_subcommand("work", "Answer one question of the trade, with working and source");
+    workCommand->add_option("worksheet", work.worksheet, "Which worksheet, as --list names it");
+    workCommand->add_option("inputs", work.inputs, "Its inputs as name=value, for example \"flow=1500 L/h\"");
+    workCommand->add_flag("--json", work.json, "Answer as JSON");
+    workCommand->add_flag("--list", work.list, "List the worksheets with their inputs and outputs");
+
+    try {
+        program.parse(argc, argv);
+    } catch (const CLI::ParseError& stop) {
+        if (stop.get_exit_code() == 0) // help or version, asked for
+            return program.exit(stop);
+        std::cerr << "sumpwright: " << stop.what() << "; see sumpwright --help\n";
+        return badInput;
+    }
+    if (workCommand->parsed())
+        return sumpwright::app::runWork(work, std::cout, std::cerr);
+    std::cout << program.help();
+    return 0;
+}
+
+} // namespace
+
+int main(int argc, char** argv)
+{
+    try {
+        return run(argc, argv);
+    } catch (const std::exception& fault) {
+        std::cerr << "sumpwright: a fault of the program: " << fault.what() << '\n';
+        return faultOfProgram;
+    }
+}

@@ -1,0 +1,52 @@
+// Inputs: what a worksheet was given, read, completed by defaults and inside its ranges. A worksheet asks for them by
+// name; asking for a name that is not there or of another kind is a broken promise of the worksheet.
+#pragma once
+
+#include <string_view>
+#include <vector>
+
+#include "core/base/ensure.hpp"
+#include "core/base/outcome.hpp"
+#include "core/worksheets/worksheet.hpp"
+
+namespace sumpwright::worksheets
+{
+
+class Inputs
+{
+public:
+    // Refusals as of answer() in worksheet.hpp.
+    static base::Outcome<Inputs> read(const Worksheet& worksheet, const std::vector<InputText>& texts,
+                                      const catalogue::Catalogue& tables, const units::NumberStyle& style);
+
+    bool has(std::string_view name) const { return find(name) != nullptr; }
+    template <class Kind> const Kind& get(std::string_view name) const
+    {
+        const NamedValue* found = find(name);
+        base::ensure(found && std::holds_alternative<Kind>(found->value), "an input of this name and kind");
+        return std::get<Kind>(found->value);
+    }
+    double ratio(std::string_view name) const { return get<double>(name); }
+    const std::string& word(std::string_view name) const { return get<std::string>(name); }
+    std::string shown(std::string_view name) const; // for people, in the number style of the inputs
+
+    const std::vector<NamedValue>& values() const { return m_values; }
+    const catalogue::Catalogue& tables() const { return *m_tables; }
+    const units::NumberStyle& style() const { return m_style; }
+    const std::string& currency() const { return m_currency; } // as written in a price; empty: none
+
+private:
+    Inputs(const catalogue::Catalogue& tables, const units::NumberStyle& style) : m_tables(&tables), m_style(style) {}
+    const NamedValue* find(std::string_view name) const;
+    base::Outcome<bool> add(const InputSpec& spec, const std::string& text, const units::NumberStyle& style);
+
+    const catalogue::Catalogue* m_tables;
+    units::NumberStyle m_style;
+    std::vector<NamedValue> m_values;
+    std::string m_currency;
+};
+
+// "more than 0 mm, at most 1 m (m, cm, mm, ft, in)": what an input accepts, in one line.
+std::string acceptedBy(const InputSpec& spec);
+
+} // namespace sumpwright::worksheets

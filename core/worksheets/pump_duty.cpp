@@ -1,0 +1,165 @@
+#include "core/hydraulics/duty_point.hpp"
+
+#include "core/worksheets/answer_draft.hpp"
+#include "core/worksheets/common_inputs.hpp"
+#include "core/worksheets/each.hpp"
+#include "core/worksheets/pump_points.hpp"
+
+namespace sumpwright::worksheets
+{
+namespace
+{
+
+using base::Outcome;
+using base::Refusal;
+using hydraulics::PumpCurve;
+
+const Note invented{"pump-invented", "The pump is invented, typical shape: put in the points of yours."};
+const Note noPower{"pump-power-unknown", "The points say nothing about power: no electrical power, no energy."};
+const Note runOut{"pump-run-out",
+                  "The duty point lies past the last point of the curve: an estimate, and hard on a pump."};
+
+PumpCurve curveOf(const catalogue::Pump& pump)
+{
+    std::vector<hydraulics::PumpPoint> points;
+    for (const catalogue::PumpPoint& point : pump.points)
+        points.push_back({point.flow, point.head});
+    std::vector<hydraulics::PumpPowerPoint> power;
+    for (const catalogue::PowerPoint& point : pump.power)
+        power.push_back({point.flow, point.input});
+    const auto curve = PumpCurve::fromPoints(points, power.size() == 1 ? hydraulics::PumpPower(power.front().power)
+                                                                       : hydraulics::PumpPower(power));
+    base::ensure(curve.ok(), "the pumps of the table have curves");
+    return *curve;
+}
+
+Outcome<PumpCurve> curveFrom(const Inputs& inputs)
+{
+    if (inputs.has("pump") == inputs.has("points"))
+        return Refusal{"worksheets.one-of", "pump",
+                       inputs.has("pump") ? "both pump and points are given" : "neither pump nor points is given",
+                       "one of them: a pump of the table, or the points of a curve"};
+    if (inputs.has("pump"))
+        return curveOf(**inputs.tables().pump(inputs.word("pump")));
+    const auto points = readPumpPoints(inputs.word("points"), inputs.style());
+    base::ensure(points.ok(), "points that could be read once can be read again");
+    const auto curve = PumpCurve::fromPoints(*points);
+    if (curve.ok())
+        return curve;
+    Refusal refusal = curve.refusal();
+    refusal.place = refusal.place == "points" ? "points" : "points, " + refusal.place;
+    return refusal;
+}
+
+void showWorking(AnswerDraft& draft, const Inputs& inputs, const hydraulics::DutyPoint& duty)
+{
+    draft.work("pump head H_p(Q, n) = n² H_p1(Q/n), n = ", inputs.ratio("speed"));
+    draft.work("system head H_s(Q) = H_static + h_f(Q) + ΣK v²/(2 g)");
+    draft.work("H_p = H_s at Q = ", duty.flow, ": ", duty.head, " = ", inputs.shown("static_head"), " + ",
+               duty.frictionLoss, " + ", duty.fittingLoss);
+    draft.work("v = ", duty.velocity, ", Re = ", duty.reynolds);
+    draft.work("P = ρ g Q H = ", duty.hydraulicPower);
+    if (duty.electricalPower && duty.wireToWater && duty.energyPerYear) {
+        draft.work("η = P / P_el = ", duty.hydraulicPower, " / ", *duty.electricalPower, " = ", *duty.wireToWater);
+        draft.work("E = P_el × 8760 h = ", *duty.energyPerYear);
+    }
+}
+
+Outcome<Answer> compute(const Inputs& inputs)
+{
+    const Outcome<PumpCurve> curve = curveFrom(inputs);
+    if (!curve)
+        return curve.refusal();
+    const auto water = nature::waterAt(inputs.get<units::Temperature>("temperature"));
+    if (!water)
+        return water.refusal();
+    const hydraulics::PipeSystem system{inputs.get<units::Head>("static_head"),
+                                        {inputs.get<units::Length>("bore"), inputs.get<units::Length>("length"),
+                                         inputs.get<units::Length>("roughness")},
+                                        inputs.ratio("sum_k")};
+    const auto duty = hydraulics::dutyPoint(*curve, inputs.ratio("speed"), system, *water);
+    if (!duty)
+        return duty.refusal();
+    const bool estimate = duty->runOut || duty->regime == hydraulics::FlowRegime::Transition;
+    AnswerDraft draft(inputs);
+    draft.put("flow", duty->flow, estimate);
+    draft.put("head", duty->head, estimate);
+    draft.put("velocity", duty->velocity, estimate);
+    draft.put("hydraulic_power", duty->hydraulicPower, estimate);
+    if (duty->electricalPower)
+        draft.put("electrical_power", *duty->electricalPower, estimate);
+    if (duty->wireToWater)
+        draft.put("wire_to_water", *duty->wireToWater, estimate);
+    if (duty->energyPerYear)
+        draft.put("energy_per_year", *duty->energyPerYear, estimate);
+    showWorking(draft, inputs, *duty);
+    if (!duty->electricalPower)
+        draft.note(noPower.id);
+    if (inputs.has("pump")) {
+        draft.note(invented.id);
+        draft.source((*inputs.tables().pump(inputs.word("pump")))->provenance.source);
+    }
+    if (duty->runOut)
+        draft.note(runOut.id);
+    if (duty->regime == hydraulics::FlowRegime::Transition) {
+        draft.note(transitionNote().id);
+        draft.source("transition-cubic");
+    }
+    return draft.take();
+}
+
+std::vector<InputSpec> inputsOfPumpDuty()
+{
+    InputSpec pump;
+    pump.name = "pump";
+    pump.meaning = "a pump of the table; or give points";
+    pump.sort = InputSort::CatalogueId;
+    pump.required = false;
+    pump.choices = {"pumps"};
+    InputSpec points;
+    points.name = "points";
+    points.meaning = "points of the pump curve from flow 0 up; or give pump";
+    points.sort = InputSort::Curve;
+    points.required = false;
+    InputSpec speed;
+    speed.name = "speed";
+    speed.meaning = "speed / speed of the curve";
+    speed.sort = InputSort::Ratio;
+    speed.ifAbsent = "1";
+    speed.least = "0.1";
+    speed.most = "2";
+    InputSpec lift;
+    lift.name = "static_head";
+    lift.meaning = "height from the water the pump draws from to the outlet, up positive";
+    lift.kind = units::KindId::head;
+    lift.least = "-100 m";
+    lift.most = "100 m";
+    return {
+        pump, points, speed, lift, boreInput(), lengthInput(), roughnessInput(), sumKInput(), waterTemperatureInput()};
+}
+
+} // namespace
+
+Worksheet pumpDuty()
+{
+    Worksheet sheet;
+    sheet.id = "pump-duty";
+    sheet.question = "How much does this pump lift through this pipe?";
+    sheet.formula = "H_pump(Q) = H_static + (f L/D + ΣK) v²/(2 g), solved for Q; the pump a monotone cubic through its "
+                    "points";
+    sheet.inputs = inputsOfPumpDuty();
+    sheet.outputs = {{"flow", "flow at the duty point", "m3/s"},
+                     {"head", "head of the pump there", "m"},
+                     {"velocity", "mean velocity in the pipe", "m/s"},
+                     {"hydraulic_power", "power in the water", "W"},
+                     {"electrical_power", "power drawn, where the pump's is known", "W"},
+                     {"wire_to_water", "hydraulic / electrical power", "1"},
+                     {"energy_per_year", "electrical energy in 8760 hours", "kWh"}};
+    sheet.sources = {"darcy-weisbach", "colebrook-1939", "fritsch-butland-1984", "affinity-laws",
+                     "pump-energy",    "tanaka-2001",    "iapws-sr6-08"};
+    sheet.notes = {invented, noPower, runOut, transitionNote()};
+    sheet.compute = compute;
+    return sheet;
+}
+
+} // namespace sumpwright::worksheets
