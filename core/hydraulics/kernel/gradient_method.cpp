@@ -166,9 +166,11 @@ bool GradientMethod::iterate(FlowState& state, int limit, bool damped, NewtonRep
         report.massResidual = misfit.mass;
         if (!std::isfinite(misfit.head) || !std::isfinite(misfit.mass))
             return false;
-        stalled = misfit.head < 0.5 * best ? 0 : stalled + 1;
-        best = std::min(best, misfit.head);
         const bool balanced = misfit.mass <= std::min(massGoal * misfit.largestFlow, massAccepted);
+        if (balanced) {
+            stalled = misfit.head < 0.5 * best ? 0 : stalled + 1;
+            best = std::min(best, misfit.head);
+        }
         if (balanced && (misfit.head <= headGoal || (misfit.head <= headAccepted && stalled >= 2)))
             return true;
         if (step == limit || !m_matrix.solve())

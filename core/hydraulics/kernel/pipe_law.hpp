@@ -20,7 +20,7 @@ inline double colebrookRoot(double roughTerm, double smoothTerm, double start)
     double x = start;
     for (int step = 0; step < 20; ++step) {
         const double inside = roughTerm + smoothTerm * x;
-        const double change = (x + colebrookSlope * std::log(inside)) / (1.0 + colebrookSlope * smoothTerm / inside);
+        const double change = inside * (x + colebrookSlope * std::log(inside)) / (inside + colebrookSlope * smoothTerm);
         x -= change;
         if (std::fabs(change) < 1e-6)
             break;
@@ -53,8 +53,8 @@ private:
     {
         const double smoothTerm = colebrookSmooth / reynolds;
         root = colebrookRoot(m_roughTerm, smoothTerm, root);
-        const double weight = colebrookSlope * smoothTerm / (m_roughTerm + smoothTerm * root);
-        return {1.0 / (root * root), -2.0 * weight / (1.0 + weight)};
+        const double viscous = colebrookSlope * smoothTerm;
+        return {1.0 / (root * root), -2.0 * viscous / (m_roughTerm + smoothTerm * root + viscous)};
     }
 
     // Cubic Hermite of ln f in ln Re between the laminar and the turbulent end.
