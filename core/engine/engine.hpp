@@ -2,7 +2,8 @@
 //
 // One slot: a plan submitted while another is worked on replaces the one that waits (latest wins). The quick lane
 // runs to its end once begun, so that a long drag never starves. The callback comes on the worker thread, each
-// revision at most once and never an older one after a newer.
+// revision at most once and never an older one after a newer. A fault of the program met on the way is told as an
+// assessment without results and one finding, "program.fault".
 #pragma once
 
 #include <cstdint>
@@ -24,8 +25,9 @@ public:
     Engine(const Engine&) = delete;
     Engine& operator=(const Engine&) = delete;
 
-    void submit(plan::Plan plan, std::uint64_t revision); // returns at once
-    void waitUntilIdle() const; // blocks until everything submitted is published or replaced; for tests and exports
+    void submit(plan::Plan plan, std::uint64_t revision); // returns at once; an older revision than the last is dropped
+    // Blocks until everything submitted is published or replaced; not from the callback.
+    void waitUntilIdle() const;
 
 private:
     class Worker;
