@@ -16,9 +16,9 @@ bool samePlace(const plan::Plan& a, const plan::Plan& b)
 
 } // namespace
 
-bool operator==(const Pipeline::FindingsInput& a, const Pipeline::FindingsInput& b)
+bool Pipeline::FindingsInput::operator==(const FindingsInput& other) const
 {
-    const assessment::Assessment &x = a.results, &y = b.results;
+    const assessment::Assessment &x = results, &y = other.results;
     return samePlace(x.plan, y.plan) && x.catalogue == y.catalogue && x.site == y.site && x.water == y.water &&
            x.flow == y.flow && x.pumps == y.pumps && x.headPaths == y.headPaths && x.sumps == y.sumps &&
            x.floor == y.floor;

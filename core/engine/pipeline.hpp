@@ -23,7 +23,7 @@ private:
     // What the rules read, without annotations and revision.
     struct FindingsInput {
         assessment::Assessment results;
-        friend bool operator==(const FindingsInput& a, const FindingsInput& b);
+        bool operator==(const FindingsInput& other) const;
     };
 
     assessment::Stages m_stages;
