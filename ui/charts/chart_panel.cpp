@@ -1,0 +1,262 @@
+#include "ui/charts/chart_panel.hpp"
+
+#include <QAbstractAxis>
+#include <QAccessible>
+#include <QChart>
+#include <QClipboard>
+#include <QContextMenuEvent>
+#include <QEvent>
+#include <QFileDialog>
+#include <QGraphicsLayout>
+#include <QGuiApplication>
+#include <QLabel>
+#include <QLegend>
+#include <QMenu>
+#include <QPainter>
+#include <QSaveFile>
+#include <QSvgGenerator>
+#include <QVBoxLayout>
+
+#include "ui/charts/readable_view.hpp"
+#include "ui/style/palette.hpp"
+#include "ui/style/type.hpp"
+
+namespace sumpwright::ui::charts
+{
+
+namespace
+{
+
+void paintInto(QPaintDevice& device, const QSize& size, ReadableView& view, const style::Theme& theme)
+{
+    QPainter painter(&device);
+    painter.setRenderHint(QPainter::Antialiasing);
+    painter.fillRect(QRect(QPoint(), size), theme.paper);
+    view.render(&painter, QRectF(QPointF(), QSizeF(size)), QRect(QPoint(), view.size()));
+}
+
+} // namespace
+
+void dress(QChart& chart, const style::Theme& theme)
+{
+    chart.setBackgroundBrush(theme.paper);
+    chart.setBackgroundRoundness(0.0);
+    chart.setBackgroundPen(Qt::NoPen);
+    chart.setMargins(QMargins(style::halfStep, 0, style::step, 0));
+    chart.layout()->setContentsMargins(0, 0, 0, 0);
+    chart.setLocalizeNumbers(true);
+    chart.legend()->setAlignment(Qt::AlignBottom);
+    chart.legend()->setLabelColor(theme.ink);
+    chart.legend()->setFont(style::bodyFont());
+    for (QAbstractAxis* axis : chart.axes()) {
+        axis->setLabelsFont(style::bodyFont());
+        axis->setTitleFont(style::bodyFont());
+        axis->setLabelsColor(theme.ink);
+        axis->setTitleBrush(theme.quiet);
+        axis->setLinePen(QPen(theme.quiet, 1.0));
+        axis->setGridLinePen(QPen(theme.gridHeavy, 1.0));
+    }
+}
+
+ChartPanel::ChartPanel(document::Document& document, DisplayNow display, const QString& question, QWidget* parent)
+    : QWidget(parent), m_document(document), m_display(std::move(display)), m_question(question),
+      m_sentence(new QLabel(this)), m_readOut(new QLabel(this)), m_chart(new QChart), m_view(nullptr)
+{
+    m_view = new ReadableView(m_chart, this);
+    m_view->setAccessibleName(question);
+    m_sentence->setWordWrap(true);
+    m_sentence->setTextInteractionFlags(Qt::TextSelectableByMouse);
+    m_sentence->setAccessibleName(question);
+    m_readOut->setWordWrap(true);
+    m_readOut->setMinimumHeight(m_readOut->fontMetrics().lineSpacing());
+    auto* rows = new QVBoxLayout(this);
+    rows->setContentsMargins(style::step, style::halfStep, style::step, style::halfStep);
+    rows->setSpacing(style::halfStep);
+    rows->addWidget(m_sentence);
+    rows->addWidget(m_view, 1);
+    rows->addWidget(m_readOut);
+    setFocusProxy(m_view);
+
+    connect(&m_document, &document::Document::assessmentChanged, this, &ChartPanel::resultsCame);
+    connect(m_view, &ReadableView::pointed, this, [this](const QPoint& at) { read(m_view->nearest(m_readings, at)); });
+    connect(m_view, &ReadableView::left, this, [this] {
+        if (!m_view->hasFocus())
+            read(-1);
+    });
+    connect(m_view, &ReadableView::keyPressed, this, &ChartPanel::keyRead);
+    connect(m_view, &ReadableView::activated, this, [this](const QPoint& at) {
+        read(m_view->nearest(m_readings, at));
+        keyRead(Qt::Key_Return);
+    });
+}
+
+ChartPanel::~ChartPanel() = default;
+
+QString ChartPanel::sentence() const { return m_sentence->text(); }
+QString ChartPanel::readOut() const { return m_readOut->text(); }
+void ChartPanel::setSentence(const QString& sentence) { m_sentence->setText(sentence); }
+
+void ChartPanel::addControl(QWidget* control) { static_cast<QVBoxLayout*>(layout())->insertWidget(1, control); }
+
+void ChartPanel::refresh()
+{
+    m_drawn.reset();
+    resultsCame();
+}
+
+void ChartPanel::resultsCame()
+{
+    m_dirty = true;
+    if (isVisible())
+        redraw();
+}
+
+void ChartPanel::showEvent(QShowEvent* event)
+{
+    QWidget::showEvent(event);
+    redraw();
+}
+
+bool ChartPanel::event(QEvent* event)
+{
+    if (event->type() == QEvent::PaletteChange || event->type() == QEvent::FontChange) {
+        m_drawn.reset();
+        resultsCame();
+    }
+    return QWidget::event(event);
+}
+
+void ChartPanel::redraw()
+{
+    if (!m_dirty || m_redrawing)
+        return;
+    m_dirty = false;
+    m_redrawing = true;
+    const style::Theme& theme = style::themeOf(*this);
+    const auto results = m_document.assessment();
+    if (results && results != m_drawn) {
+        draw(*results, theme);
+        dress(*m_chart, theme);
+        m_view->setBackgroundBrush(theme.paper);
+        m_drawn = results;
+        if (m_read >= 0)
+            read(m_read < static_cast<int>(m_readings.size()) ? m_read : -1);
+    }
+    // A palette set on a label reaches it as an event of its own; only when the colour differs.
+    const QColor ink = m_document.stale() ? theme.stale : theme.ink;
+    if (m_sentence->palette().color(QPalette::WindowText) != ink) {
+        QPalette colours = m_sentence->palette();
+        colours.setColor(QPalette::WindowText, ink);
+        m_sentence->setPalette(colours);
+    }
+    m_chart->setOpacity(m_document.stale() ? 0.55 : 1.0);
+    m_redrawing = false;
+}
+
+void ChartPanel::read(int index)
+{
+    const bool good = index >= 0 && index < static_cast<int>(m_readings.size());
+    m_read = good ? index : -1;
+    const QString text = good ? m_readings[static_cast<std::size_t>(index)].text : QString();
+    m_view->mark(good ? m_readings[static_cast<std::size_t>(index)].place : QRectF(), good);
+    m_document.highlight(good ? m_readings[static_cast<std::size_t>(index)].element : base::Id{});
+    if (text == m_readOut->text())
+        return;
+    m_readOut->setText(text);
+    m_view->setAccessibleDescription(text);
+    QAccessibleEvent announced(m_view, QAccessible::DescriptionChanged);
+    QAccessible::updateAccessibility(&announced);
+}
+
+void ChartPanel::keyRead(int key)
+{
+    const int count = static_cast<int>(m_readings.size());
+    if (count == 0)
+        return;
+    switch (key) {
+    case Qt::Key_Right:
+    case Qt::Key_Down:
+        read(m_read < 0 ? 0 : (m_read + 1) % count);
+        break;
+    case Qt::Key_Left:
+    case Qt::Key_Up:
+        read(m_read <= 0 ? count - 1 : m_read - 1);
+        break;
+    case Qt::Key_Home:
+        read(0);
+        break;
+    case Qt::Key_End:
+        read(count - 1);
+        break;
+    case Qt::Key_Escape:
+        read(-1);
+        break;
+    default:
+        if (m_read >= 0 && m_readings[static_cast<std::size_t>(m_read)].element.valid())
+            m_document.goTo({m_readings[static_cast<std::size_t>(m_read)].element});
+    }
+}
+
+bool ChartPanel::savePicture(const QString& path)
+{
+    m_view->mark({}, false);
+    const QSize size = m_view->size();
+    const style::Theme& theme = style::themeOf(*this);
+    QSaveFile file(path);
+    if (!file.open(QIODevice::WriteOnly))
+        return false;
+    if (path.endsWith(QStringLiteral(".svg"), Qt::CaseInsensitive)) {
+        QSvgGenerator vector;
+        vector.setOutputDevice(&file);
+        vector.setSize(size);
+        vector.setViewBox(QRect(QPoint(), size));
+        vector.setTitle(m_question);
+        vector.setDescription(sentence());
+        paintInto(vector, size, *m_view, theme);
+    } else {
+        QImage picture(size * 2, QImage::Format_RGB32);
+        picture.setDevicePixelRatio(2.0);
+        paintInto(picture, size, *m_view, theme);
+        if (!picture.save(&file, "PNG"))
+            return false;
+    }
+    return file.commit();
+}
+
+bool ChartPanel::saveNumbers(const QString& path)
+{
+    QSaveFile file(path);
+    return file.open(QIODevice::WriteOnly) && file.write(m_table.toCsv().toUtf8()) >= 0 && file.commit();
+}
+
+void ChartPanel::askPicture()
+{
+    const QString path = QFileDialog::getSaveFileName(this, tr("Save the chart as a picture"), QString(),
+                                                      tr("Picture (*.png);;Vector picture (*.svg)"));
+    if (path.isEmpty())
+        return;
+    m_document.say(savePicture(path) ? tr("Saved %1").arg(path)
+                                     : tr("%1 could not be written; choose another folder").arg(path));
+}
+
+void ChartPanel::askNumbers()
+{
+    const QString path =
+        QFileDialog::getSaveFileName(this, tr("Save the numbers of the chart"), QString(), tr("Table (*.csv)"));
+    if (path.isEmpty())
+        return;
+    m_document.say(saveNumbers(path) ? tr("Saved %1").arg(path)
+                                     : tr("%1 could not be written; choose another folder").arg(path));
+}
+
+void ChartPanel::contextMenuEvent(QContextMenuEvent* event)
+{
+    QMenu menu(this);
+    menu.addAction(tr("Save as picture…"), this, &ChartPanel::askPicture);
+    menu.addAction(tr("Save numbers…"), this, &ChartPanel::askNumbers);
+    menu.addAction(tr("Copy numbers"), this, [this] { QGuiApplication::clipboard()->setText(m_table.toCsv()); });
+    menu.addAction(tr("Copy sentence"), this, [this] { QGuiApplication::clipboard()->setText(sentence()); });
+    menu.exec(event->globalPos());
+}
+
+} // namespace sumpwright::ui::charts

@@ -1,0 +1,188 @@
+#include "ui/charts/duty_panel.hpp"
+
+#include <algorithm>
+
+#include <QChart>
+#include <QComboBox>
+#include <QLegend>
+#include <QLineSeries>
+#include <QScatterSeries>
+#include <QSignalBlocker>
+#include <QValueAxis>
+
+#include "ui/charts/axis_ticks.hpp"
+#include "ui/style/palette.hpp"
+#include "ui/style/series.hpp"
+#include "ui/text/names.hpp"
+#include "ui/text/result_names.hpp"
+#include "ui/text/subject.hpp"
+
+namespace sumpwright::ui::charts
+{
+
+namespace
+{
+
+using assessment::RunningState;
+
+const char* flowUnit(const text::DisplaySettings& display)
+{
+    return display.system == units::UnitSystem::us ? "US gal/min" : "L/h";
+}
+const char* headUnit(const text::DisplaySettings& display)
+{
+    return display.system == units::UnitSystem::us ? "ft" : "m";
+}
+
+QPointF pointOf(units::Flow flow, units::Head head, const text::DisplaySettings& display)
+{
+    return {units::inUnit(flow, flowUnit(display)), units::inUnit(head, headUnit(display))};
+}
+
+QList<QPointF> pointsOf(const std::vector<assessment::CurveSample>& samples, const text::DisplaySettings& display)
+{
+    QList<QPointF> points;
+    for (const auto& sample : samples)
+        points << pointOf(sample.flow, sample.head, display);
+    return points;
+}
+
+void setTicks(QValueAxis& axis, const AxisTicks& ticks)
+{
+    axis.setRange(ticks.least, ticks.most);
+    axis.setTickInterval(ticks.step);
+    axis.setLabelFormat(QStringLiteral("%.%1f").arg(ticks.decimals));
+}
+
+} // namespace
+
+DutyPanel::DutyPanel(document::Document& document, DisplayNow display, QWidget* parent)
+    : ChartPanel(document, std::move(display), tr("What does the pump do?"), parent), m_choice(new QComboBox(this)),
+      m_pumpCurve(new QLineSeries), m_systemCurve(new QLineSeries), m_point(new QScatterSeries),
+      m_flowAxis(new QValueAxis), m_headAxis(new QValueAxis)
+{
+    m_choice->setAccessibleName(tr("Pump shown"));
+    m_choice->setVisible(false);
+    addControl(m_choice);
+    connect(m_choice, &QComboBox::activated, this, &ChartPanel::refresh);
+    m_pumpCurve->setName(tr("Pump"));
+    m_systemCurve->setName(tr("Pipework"));
+    m_point->setName(tr("Duty point"));
+    chart().addAxis(m_flowAxis, Qt::AlignBottom);
+    chart().addAxis(m_headAxis, Qt::AlignLeft);
+    for (QXYSeries* series : std::initializer_list<QXYSeries*>{m_pumpCurve, m_systemCurve, m_point}) {
+        chart().addSeries(series);
+        series->attachAxis(m_flowAxis);
+        series->attachAxis(m_headAxis);
+    }
+    m_flowAxis->setTickType(QValueAxis::TicksDynamic);
+    m_headAxis->setTickType(QValueAxis::TicksDynamic);
+    chart().legend()->setMarkerShape(QLegend::MarkerShapeFromSeries);
+}
+
+const assessment::PumpResult* DutyPanel::choose(const assessment::Assessment& results)
+{
+    const auto& pumps = results.pumps->pumps;
+    if (m_choice->count() != static_cast<int>(pumps.size())) {
+        const QSignalBlocker quiet(m_choice);
+        m_choice->clear();
+        for (const auto& pump : pumps)
+            m_choice->addItem(QString::fromStdString(plan::tagOf(results.plan, pump.id)),
+                              QVariant::fromValue<qulonglong>(pump.id.number));
+    }
+    m_choice->setVisible(pumps.size() > 1);
+    if (pumps.empty())
+        return nullptr;
+    const base::Id wanted{m_choice->currentData().toULongLong()};
+    const auto* found = assessment::find(pumps, wanted);
+    return found ? found : &pumps.front();
+}
+
+void DutyPanel::clear()
+{
+    m_pumpCurve->clear();
+    m_systemCurve->clear();
+    m_point->clear();
+    setReadings({});
+    setTable({});
+}
+
+void DutyPanel::drawCurves(const assessment::PumpResult& pump, const style::Theme& theme)
+{
+    const auto now = display();
+    m_pumpCurve->setPen(style::seriesStyle(theme, 0).pen(1.75));
+    m_systemCurve->setPen(style::seriesStyle(theme, 1).pen(1.75));
+    m_point->setColor(theme.accent);
+    m_point->setBorderColor(theme.ink);
+    m_point->setMarkerSize(10.0);
+    m_pumpCurve->replace(pointsOf(pump.pumpCurve, now));
+    m_systemCurve->replace(pump.systemCurve.ok() ? pointsOf(*pump.systemCurve, now) : QList<QPointF>());
+    const auto& duty = pump.duty[RunningState::least];
+    m_point->replace(duty.ok() ? QList<QPointF>{pointOf(duty->flow, duty->head, now)} : QList<QPointF>());
+    double flow = units::inUnit(pump.boxFigure, flowUnit(now));
+    double head = units::inUnit(pump.shutOff, headUnit(now));
+    for (const QPointF& point : m_point->points()) {
+        flow = std::max(flow, point.x());
+        head = std::max(head, point.y());
+    }
+    setTicks(*m_flowAxis, ticksFor(0.0, flow));
+    setTicks(*m_headAxis, ticksFor(0.0, head));
+    const QString flowTitle = QString::fromLatin1(flowUnit(now));
+    m_flowAxis->setTitleText(tr("Flow Q (%1)").arg(flowTitle));
+    m_headAxis->setTitleText(tr("Head H (%1)").arg(QString::fromLatin1(headUnit(now))));
+}
+
+void DutyPanel::tell(const assessment::Assessment& results, const assessment::PumpResult& pump)
+{
+    const auto now = display();
+    std::vector<Reading> readings;
+    ChartTable table{{tr("Curve"), tr("Flow"), tr("Head")},
+                     {QString(), QString::fromLatin1(flowUnit(now)), QString::fromLatin1(headUnit(now))},
+                     {}};
+    const auto add = [&](const QString& name, units::Flow flow, units::Head head) {
+        const QPointF at = pointOf(flow, head, now);
+        if (at.y() <= m_headAxis->max() + 1e-9)
+            readings.push_back({tr("%1: %2 at %3").arg(name, now.quantityText(flow), now.quantityText(head)), pump.id,
+                                QRectF(at, QSizeF(0.0, 0.0))});
+        table.rows.push_back({name, ChartTable::number(at.x()), ChartTable::number(at.y())});
+    };
+    const auto& duty = pump.duty[RunningState::least];
+    const QString name = text::heading(text::subject(results.plan, pump.id));
+    if (duty.ok()) {
+        add(tr("Duty point"), duty->flow, duty->head);
+        QString sentence = tr("%1 moves %2 against %3, %4 of the flow on its box.")
+                               .arg(name, now.quantityText(duty->flow), now.quantityText(duty->head),
+                                    now.percentText(duty->shareOfBoxFigure, 2));
+        if (duty->power.ok())
+            sentence +=
+                tr(" It takes %1; %2 of that reaches the water.")
+                    .arg(now.quantityText(duty->power->electrical), now.percentText(duty->power->wireToWater, 2));
+        if (duty->beyondCurve)
+            sentence += tr(" That is beyond the end of its curve.");
+        setSentence(sentence);
+    } else {
+        setSentence(tr("%1: %2").arg(name, text::whyMissing(duty)));
+    }
+    for (const auto& sample : pump.pumpCurve)
+        add(tr("Pump"), sample.flow, sample.head);
+    if (pump.systemCurve.ok())
+        for (const auto& sample : *pump.systemCurve)
+            add(tr("Pipework"), sample.flow, sample.head);
+    setReadings(std::move(readings));
+    setTable(std::move(table));
+}
+
+void DutyPanel::draw(const assessment::Assessment& results, const style::Theme& theme)
+{
+    const assessment::PumpResult* pump = choose(results);
+    chart().setVisible(pump != nullptr);
+    if (!pump) {
+        clear();
+        setSentence(tr("No pump yet: stand one in the sump and lead a run from it."));
+        return;
+    }
+    drawCurves(*pump, theme);
+    tell(results, *pump);
+}
+
+} // namespace sumpwright::ui::charts

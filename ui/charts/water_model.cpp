@@ -1,0 +1,163 @@
+#include <QCoreApplication>
+
+#include "ui/charts/models.hpp"
+#include "ui/text/names.hpp"
+#include "ui/text/result_names.hpp"
+#include "ui/text/subject.hpp"
+
+namespace sumpwright::ui::charts
+{
+
+namespace
+{
+
+using assessment::WaterState;
+
+struct Words {
+    Q_DECLARE_TR_FUNCTIONS(WaterChart)
+};
+
+enum Part { fishTanks, beds, otherVessels, sumps, pipes, spilled, partCount };
+
+QString partName(int part)
+{
+    switch (part) {
+    case fishTanks:
+        return Words::tr("Fish tanks");
+    case beds:
+        return Words::tr("Grow beds");
+    case otherVessels:
+        return Words::tr("Settlers");
+    case sumps:
+        return Words::tr("Sump");
+    case pipes:
+        return Words::tr("Pipes");
+    default:
+        return Words::tr("Spilled");
+    }
+}
+
+int partOf(plan::VesselKind kind)
+{
+    switch (kind) {
+    case plan::VesselKind::fishTank:
+        return fishTanks;
+    case plan::VesselKind::sump:
+        return sumps;
+    case plan::VesselKind::mediaBed:
+    case plan::VesselKind::raftBed:
+        return beds;
+    case plan::VesselKind::settler:
+        break;
+    }
+    return otherVessels;
+}
+
+struct Sums {
+    double cubicMetres[partCount] = {};
+    base::Id first[partCount];
+};
+
+Sums sumsIn(const assessment::Assessment& results, WaterState state)
+{
+    Sums sums;
+    for (const auto& vessel : results.water->vessels) {
+        const plan::Vessel* drawn = results.plan.vessels.find(vessel.id);
+        const auto& water = vessel.water[state];
+        if (!drawn || !water.ok())
+            continue;
+        const int part = partOf(drawn->kind);
+        sums.cubicMetres[part] += units::inCubicMetres(water->volume);
+        if (!sums.first[part].valid())
+            sums.first[part] = vessel.id;
+    }
+    if (const auto& total = results.water->totals[state]; total.ok()) {
+        sums.cubicMetres[pipes] = units::inCubicMetres(total->inPipes);
+        sums.cubicMetres[spilled] = units::inCubicMetres(total->spilled);
+    }
+    return sums;
+}
+
+QString rowName(WaterState state)
+{
+    switch (state) {
+    case WaterState::runningLeast:
+        return Words::tr("Running, beds full");
+    case WaterState::runningMost:
+        return Words::tr("Running, beds drained");
+    case WaterState::pumpStopped:
+        return Words::tr("Pump stopped");
+    case WaterState::toRim:
+        break;
+    }
+    return Words::tr("To the rim");
+}
+
+QString sentenceOf(const assessment::Assessment& results, const text::DisplaySettings& display)
+{
+    const auto& total = results.water->totals[WaterState::runningLeast];
+    if (!total.ok())
+        return Words::tr("Water: %1").arg(text::whyMissing(total));
+    QString sentence = Words::tr("%1 of water in all.").arg(display.quantityText(total->all()));
+    for (const auto& sump : results.sumps->sumps) {
+        const QString name = text::heading(text::subject(results.plan, sump.id));
+        if (!sump.pumpStop.ok()) {
+            sentence += Words::tr(" %1 when the pump stops: %2.").arg(name, text::whyMissing(sump.pumpStop));
+        } else if (units::inSi(sump.pumpStop->spilled) > 0.0) {
+            sentence += Words::tr(" When the pump stops, %1 spills %2.")
+                            .arg(text::subject(results.plan, sump.id), display.quantityText(sump.pumpStop->spilled));
+        } else {
+            sentence += Words::tr(" When the pump stops, %1 has room for %2 more.")
+                            .arg(text::subject(results.plan, sump.id), display.quantityText(sump.pumpStop->roomLeft));
+        }
+    }
+    return sentence;
+}
+
+} // namespace
+
+BarModel waterModel(const assessment::Assessment& results, const text::DisplaySettings& display)
+{
+    BarModel model;
+    model.sentence = sentenceOf(results, display);
+    const bool us = display.system == units::UnitSystem::us;
+    const char* unit = us ? "US gal" : "L";
+    model.axisTitle = us ? Words::tr("Volume V (US gal)") : Words::tr("Volume V (L)");
+    model.table = {{Words::tr("State"), Words::tr("Where"), Words::tr("Volume")},
+                   {QString(), QString(), QString::fromLatin1(unit)},
+                   {}};
+    const WaterState states[] = {WaterState::runningLeast, WaterState::runningMost, WaterState::pumpStopped};
+    Sums sums[3];
+    bool used[partCount] = {};
+    for (int i = 0; i < 3; ++i) {
+        sums[i] = sumsIn(results, states[i]);
+        for (int part = 0; part < partCount; ++part)
+            used[part] = used[part] || sums[i].cubicMetres[part] > 0.0;
+    }
+    int column[partCount] = {};
+    for (int part = 0; part < partCount; ++part) {
+        column[part] = static_cast<int>(model.parts.size());
+        if (used[part])
+            model.parts << partName(part);
+    }
+    for (const WaterState state : states) {
+        if (!results.water->totals[state].ok())
+            continue;
+        const int row = static_cast<int>(model.rows.size());
+        model.rows << rowName(state);
+        for (int part = 0; part < partCount; ++part) {
+            const units::Volume volume = units::cubicMetres(sums[&state - states].cubicMetres[part]);
+            if (!used[part] || units::inSi(volume) <= 0.0)
+                continue;
+            model.segments.push_back(
+                {row, column[part], units::inUnit(volume, unit),
+                 Words::tr("%1 – %2: %3").arg(rowName(state), partName(part), display.quantityText(volume)),
+                 sums[&state - states].first[part]});
+            model.table.rows.push_back(
+                {rowName(state), partName(part), ChartTable::number(units::inUnit(volume, unit))});
+        }
+    }
+    return model;
+}
+
+} // namespace sumpwright::ui::charts

@@ -1,0 +1,54 @@
+// WorksheetPanel: the trade's single questions: choose one, fill in, and read the answer, its working, its source and
+// its cautions. Opened from a result it holds the plan's own numbers; changing one there never touches the plan.
+#pragma once
+
+#include <functional>
+
+#include <QWidget>
+
+#include "core/assessment/working.hpp"
+#include "core/worksheets/worksheet.hpp"
+#include "ui/document/document.hpp"
+#include "ui/text/display.hpp"
+
+QT_BEGIN_NAMESPACE
+class QComboBox;
+class QLabel;
+class QPushButton;
+class QTextBrowser;
+class QVBoxLayout;
+QT_END_NAMESPACE
+
+namespace sumpwright::ui::worksheets
+{
+
+class QuestionForm;
+
+class WorksheetPanel : public QWidget
+{
+    Q_OBJECT
+
+public:
+    WorksheetPanel(document::Document& document, std::function<text::DisplaySettings()> display,
+                   QWidget* parent = nullptr);
+
+    void open(const assessment::Working& working); // the worksheet of a result, with its numbers
+    QString answerText() const;                    // as copied
+
+private:
+    void choose(int index);
+    void compute();
+    void showAnswer(const sumpwright::worksheets::Answer& answer);
+
+    document::Document& m_document;
+    std::function<text::DisplaySettings()> m_display;
+    QComboBox* m_question;
+    QLabel* m_formula;
+    QVBoxLayout* m_formPlace;
+    QuestionForm* m_form = nullptr;
+    QLabel* m_refusal;
+    QTextBrowser* m_answer;
+    QPushButton* m_copy;
+};
+
+} // namespace sumpwright::ui::worksheets
