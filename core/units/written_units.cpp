@@ -1,5 +1,6 @@
 #include "core/units/written_units.hpp"
 
+#include <algorithm>
 #include <array>
 #include <cmath>
 
@@ -112,105 +113,46 @@ constexpr Row<2> usLevels{"ft", "m"}, usDensities{"lb/ft3", "kg/m3"}, usDifferen
 constexpr Row<3> usLineLoads{"lbf/ft", "kN/m", "N/m"}, usMoments{"lbf ft", "kN m", "N m"},
     usModuli{"pci", "MN/m3", "N/m3"};
 
-Names metricExact(KindId kind)
-{
-    switch (kind) {
-    case KindId::length:
-        return lengths;
-    case KindId::elevation:
-        return levels;
-    case KindId::area:
-        return areas;
-    case KindId::volume:
-        return volumes;
-    case KindId::angle:
-        return angles;
-    case KindId::slope:
-        return slopes;
-    case KindId::time:
-        return times;
-    case KindId::velocity:
-        return velocities;
-    case KindId::head:
-        return levels;
-    case KindId::pressure:
-        return pressures;
-    case KindId::groundPressure:
-        return pressures;
-    case KindId::density:
-        return densities;
-    case KindId::dynamicViscosity:
-        return dynamicViscosities;
-    case KindId::kinematicViscosity:
-        return kinematicViscosities;
-    case KindId::flow:
-        return flows;
-    case KindId::mass:
-        return masses;
-    case KindId::force:
-        return forces;
-    case KindId::lineLoad:
-        return lineLoads;
-    case KindId::moment:
-        return moments;
-    case KindId::subgradeModulus:
-        return moduli;
-    case KindId::temperature:
-        return temperatures;
-    case KindId::temperatureDifference:
-        return differences;
-    case KindId::energy:
-        return energies;
-    case KindId::power:
-        return powers;
-    case KindId::money:
-        return plain;
-    case KindId::energyPrice:
-        return prices;
-    case KindId::tan:
-        return tan;
-    case KindId::ammoniaNitrogen:
-        return ammoniaNitrogen;
-    case KindId::ammonia:
-        return ammonia;
-    case KindId::nitriteNitrogen:
-        return nitrite;
-    case KindId::nitrateNitrogen:
-        return nitrate;
-    case KindId::oxygen:
-        return oxygen;
-    case KindId::alkalinity:
-        return alkalinity;
-    case KindId::ratio:
-        return plain;
-    }
-    return plain;
-}
-
-struct UsRow {
+struct ExactRow {
     KindId kind;
-    Names units;
+    Names metric, us;
 };
 
-const std::array usExact{
-    UsRow{KindId::length, usLengths},
-    UsRow{KindId::elevation, usLevels},
-    UsRow{KindId::area, usAreas},
-    UsRow{KindId::volume, usVolumes},
-    UsRow{KindId::slope, usSlopes},
-    UsRow{KindId::velocity, usVelocities},
-    UsRow{KindId::head, usLevels},
-    UsRow{KindId::pressure, usPressures},
-    UsRow{KindId::groundPressure, usGroundPressures},
-    UsRow{KindId::density, usDensities},
-    UsRow{KindId::flow, usFlows},
-    UsRow{KindId::mass, usMasses},
-    UsRow{KindId::force, usForces},
-    UsRow{KindId::lineLoad, usLineLoads},
-    UsRow{KindId::moment, usMoments},
-    UsRow{KindId::subgradeModulus, usModuli},
-    UsRow{KindId::temperature, usTemperatures},
-    UsRow{KindId::temperatureDifference, usDifferences},
+const std::array exactRows{
+    ExactRow{KindId::length, lengths, usLengths},
+    ExactRow{KindId::elevation, levels, usLevels},
+    ExactRow{KindId::area, areas, usAreas},
+    ExactRow{KindId::volume, volumes, usVolumes},
+    ExactRow{KindId::angle, angles, angles},
+    ExactRow{KindId::slope, slopes, usSlopes},
+    ExactRow{KindId::time, times, times},
+    ExactRow{KindId::velocity, velocities, usVelocities},
+    ExactRow{KindId::head, levels, usLevels},
+    ExactRow{KindId::pressure, pressures, usPressures},
+    ExactRow{KindId::groundPressure, pressures, usGroundPressures},
+    ExactRow{KindId::density, densities, usDensities},
+    ExactRow{KindId::dynamicViscosity, dynamicViscosities, dynamicViscosities},
+    ExactRow{KindId::kinematicViscosity, kinematicViscosities, kinematicViscosities},
+    ExactRow{KindId::flow, flows, usFlows},
+    ExactRow{KindId::mass, masses, usMasses},
+    ExactRow{KindId::force, forces, usForces},
+    ExactRow{KindId::lineLoad, lineLoads, usLineLoads},
+    ExactRow{KindId::moment, moments, usMoments},
+    ExactRow{KindId::subgradeModulus, moduli, usModuli},
+    ExactRow{KindId::temperature, temperatures, usTemperatures},
+    ExactRow{KindId::temperatureDifference, differences, usDifferences},
+    ExactRow{KindId::energy, energies, energies},
+    ExactRow{KindId::power, powers, powers},
+    ExactRow{KindId::money, plain, plain},
+    ExactRow{KindId::energyPrice, prices, prices},
+    ExactRow{KindId::tan, tan, tan},
+    ExactRow{KindId::ammoniaNitrogen, ammoniaNitrogen, ammoniaNitrogen},
+    ExactRow{KindId::ammonia, ammonia, ammonia},
+    ExactRow{KindId::nitriteNitrogen, nitrite, nitrite},
+    ExactRow{KindId::nitrateNitrogen, nitrate, nitrate},
+    ExactRow{KindId::oxygen, oxygen, oxygen},
+    ExactRow{KindId::alkalinity, alkalinity, alkalinity},
+    ExactRow{KindId::ratio, plain, plain},
 };
 
 } // namespace
@@ -233,11 +175,10 @@ const ScreenUnit& screenUnit(KindId kind, UnitSystem system, double si)
 
 Names exactUnits(KindId kind, UnitSystem system)
 {
-    if (system == UnitSystem::us)
-        for (const UsRow& row : usExact)
-            if (row.kind == kind)
-                return row.units;
-    return metricExact(kind);
+    const auto row =
+        std::find_if(exactRows.begin(), exactRows.end(), [&](const ExactRow& r) { return r.kind == kind; });
+    base::ensure(row != exactRows.end(), "every kind has units for files");
+    return system == UnitSystem::us ? row->us : row->metric;
 }
 
 double numberIn(const UnitRead& unit, double si)

@@ -118,7 +118,7 @@ TEST(Parse, ReadsOrRefusesAnyTextMadeOfItsOwnAlphabet)
     std::uniform_int_distribution<int> length(1, 12);
     const NumberStyle german = NumberStyle::ofDesktop(",", ".");
     int read = 0;
-    for (int i = 0; i < 100000; ++i) {
+    for (int i = 0; i < 20000; ++i) {
         std::string text;
         for (int n = length(random); n > 0; --n)
             text += pieces[pick(random)];
@@ -135,7 +135,7 @@ TEST(Parse, ReadsOrRefusesAnyTextMadeOfItsOwnAlphabet)
         look(parse<EnergyPrice>(text));
         look(parse<TanConcentration>(text, german));
     }
-    EXPECT_GT(read, 1000); // the alphabet does make amounts
+    EXPECT_GT(read, 300); // the alphabet does make amounts
 }
 
 } // namespace sumpwright::units
