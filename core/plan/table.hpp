@@ -37,24 +37,34 @@ public:
     // Adds or replaces. An equal element keeps its pointer, so nothing counts as changed.
     [[nodiscard]] Table with(Element element) const
     {
-        base::ensure(element.id.valid(), "a plan element has an id");
         Table changed = *this;
-        const auto at = lowerBound(element.id);
-        const auto index = static_cast<std::size_t>(at - m_elements.begin());
-        if (at != m_elements.end() && (*at)->id == element.id) {
-            if (!(**at == element))
-                changed.m_elements[index] = std::make_shared<const Element>(std::move(element));
-        } else {
-            changed.m_elements.insert(changed.m_elements.begin() + static_cast<std::ptrdiff_t>(index),
-                                      std::make_shared<const Element>(std::move(element)));
-        }
+        changed.put(std::move(element));
         return changed;
     }
     [[nodiscard]] Table without(base::Id id) const
     {
         Table changed = *this;
-        std::erase_if(changed.m_elements, [id](const Pointer& p) { return p->id == id; });
+        changed.erase(id);
         return changed;
+    }
+    // In place, for the maker of a new plan (edits, reading a file); a plan that is shared is const.
+    void put(Element element)
+    {
+        base::ensure(element.id.valid(), "a plan element has an id");
+        const auto at = lowerBound(element.id);
+        const auto index = static_cast<std::size_t>(at - m_elements.begin());
+        const bool there = at != m_elements.end() && (*at)->id == element.id;
+        if (there && **at == element)
+            return;
+        auto shared = std::make_shared<const Element>(std::move(element));
+        if (there)
+            m_elements[index] = std::move(shared);
+        else
+            m_elements.insert(m_elements.begin() + static_cast<std::ptrdiff_t>(index), std::move(shared));
+    }
+    void erase(base::Id id)
+    {
+        std::erase_if(m_elements, [id](const Pointer& p) { return p->id == id; });
     }
     friend bool operator==(const Table& a, const Table& b)
     {

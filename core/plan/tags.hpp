@@ -18,7 +18,7 @@ std::string_view tagPrefix(FixtureKind kind);
 using Tags = std::set<std::string, std::less<>>;
 Tags tagsOf(const Plan& plan); // of elements and valves; ports have their own per vessel
 Tags portTagsOf(const Vessel& vessel);
-// The lowest free number after the prefix, entered into `taken`.
-std::string freeTag(Tags& taken, std::string_view prefix);
+// The lowest free number from `from` on after the prefix, entered into `taken`.
+std::string freeTag(Tags& taken, std::string_view prefix, int from = 1);
 
 } // namespace sumpwright::plan

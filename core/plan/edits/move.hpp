@@ -26,7 +26,5 @@ Edit setTeeLevel(std::vector<base::Id> tees, units::Elevation level);
 // The place that stands for an element: centre of a vessel, pump, tee or post, first vertex of a run, first end of
 // wall, door and dimension line, place of a note.
 Point anchorOf(const Plan& plan, base::Id element);
-// Place of a pump in plan.
-Point placeOf(const Vessel& vessel, const Pump& pump);
 
 } // namespace sumpwright::plan

@@ -6,6 +6,7 @@
 #include <variant>
 
 #include "core/plan/plan.hpp"
+#include "core/plan/run_ends.hpp"
 
 namespace sumpwright::plan
 {
@@ -38,11 +39,5 @@ using Target = std::variant<Nowhere, AtPort, AtPump, AtTee, OntoRun, NewPort>;
 
 // Place and level an end led there would get; nothing for Nowhere and for what the plan does not have.
 std::optional<Vertex> placeOf(const Plan& plan, const Target& target);
-
-enum class RunSide { from, to };
-const RunEnd& endOf(const Run& run, RunSide side);
-// The run that meets this port or pump; null when none.
-const Run* runAtPort(const Plan& plan, base::Id vessel, base::Id port);
-const Run* runAtPump(const Plan& plan, base::Id pump);
 
 } // namespace sumpwright::plan
