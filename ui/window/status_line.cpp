@@ -1,0 +1,76 @@
+#include "ui/window/status_line.hpp"
+
+#include <cmath>
+
+#include <QLabel>
+
+#include "core/plan/floor.hpp"
+#include "core/units/format.hpp"
+#include "ui/document/document.hpp"
+#include "ui/document/view_settings.hpp"
+#include "ui/style/type.hpp"
+
+namespace sumpwright::ui::window
+{
+
+namespace
+{
+
+constexpr int messageTime = 8000; // ms
+
+QLabel* field(QStatusBar& bar, const QString& name, const QString& widest)
+{
+    auto* label = new QLabel;
+    label->setAccessibleName(name);
+    label->setMinimumWidth(label->fontMetrics().horizontalAdvance(widest));
+    bar.addPermanentWidget(label);
+    return label;
+}
+
+} // namespace
+
+StatusLine::StatusLine(document::Document& document, QWidget* parent) : QStatusBar(parent), m_document(document)
+{
+    setSizeGripEnabled(false);
+    m_x = field(*this, tr("Pointer, across"), QStringLiteral("X  -000.000 m  "));
+    m_y = field(*this, tr("Pointer, up the sheet"), QStringLiteral("Y  -000.000 m  "));
+    m_level = field(*this, tr("Floor level at the pointer"), QStringLiteral("Floor  +00.000 m  "));
+    m_scale = field(*this, tr("Scale on screen"), QStringLiteral("1:0000  "));
+    connect(&m_document, &document::Document::said, this,
+            [this](const QString& message) { showMessage(message, messageTime); });
+    connect(&m_document, &document::Document::planChanged, this, &StatusLine::refresh);
+    connect(&m_document.view(), &document::ViewSettings::changed, this, &StatusLine::refresh);
+    refresh();
+}
+
+void StatusLine::showPointer(std::optional<plan::Point> place)
+{
+    m_place = place;
+    refresh();
+}
+
+void StatusLine::showScale(double denominator)
+{
+    m_scale->setText(std::isfinite(denominator) ? QStringLiteral("1:%1").arg(std::lround(denominator)) : QString());
+}
+
+void StatusLine::refresh()
+{
+    const bool shown =
+        m_place && std::isfinite(units::inMetres(m_place->x)) && std::isfinite(units::inMetres(m_place->y));
+    for (QLabel* label : {m_x, m_y, m_level})
+        label->setText({});
+    if (!shown)
+        return;
+    const auto& view = m_document.view();
+    const auto text = [&view](const auto& quantity) {
+        return QString::fromStdString(units::format(quantity, view.unitSystem(), view.numberStyle()));
+    };
+    m_x->setText(QStringLiteral("X  %1").arg(text(m_place->x)));
+    m_y->setText(QStringLiteral("Y  %1").arg(text(m_place->y)));
+    const plan::Floor& floor = *m_document.shown().floor;
+    if (plan::inside(floor, *m_place))
+        m_level->setText(tr("Floor  %1").arg(text(plan::levelAt(floor, *m_place))));
+}
+
+} // namespace sumpwright::ui::window
