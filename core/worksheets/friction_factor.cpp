@@ -41,8 +41,7 @@ Worksheet frictionFactor()
     reynolds.name = "reynolds";
     reynolds.meaning = "Reynolds number, velocity x bore / kinematic viscosity";
     reynolds.sort = InputSort::Ratio;
-    reynolds.least = "0";
-    reynolds.leastExcluded = true;
+    reynolds.least = "0.001";
     reynolds.most = "1e9";
     InputSpec roughness;
     roughness.name = "relative_roughness";

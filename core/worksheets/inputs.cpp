@@ -48,7 +48,7 @@ Outcome<Value> readNumber(const InputSpec& spec, const std::string& text, const 
 {
     Outcome<Value> read = readValue(text, spec.kind, style);
     if (read.ok() && !isWithin(*read, spec))
-        return Refusal{"worksheets.out-of-range", "", text + " is out of range", acceptedBy(spec)};
+        return Refusal{"worksheets.out-of-range", "", text.substr(0, 40) + " is out of range", acceptedBy(spec)};
     return read;
 }
 

@@ -58,8 +58,7 @@ std::vector<InputSpec> inputsOfPumpEnergy()
     efficiency.name = "wire_to_water";
     efficiency.meaning = "hydraulic power / electrical power";
     efficiency.sort = InputSort::Ratio;
-    efficiency.least = "0";
-    efficiency.leastExcluded = true;
+    efficiency.least = "0.001";
     efficiency.most = "1";
     InputSpec price;
     price.name = "price";

@@ -9,6 +9,14 @@ namespace
 
 constexpr std::size_t mostPoints = 100;
 
+std::string_view trimmed(std::string_view text)
+{
+    const std::size_t begin = text.find_first_not_of(" \t");
+    if (begin == std::string_view::npos)
+        return {};
+    return text.substr(begin, text.find_last_not_of(" \t") + 1 - begin);
+}
+
 base::Refusal atPoint(std::size_t number, base::Refusal refusal)
 {
     refusal.place = "point " + std::to_string(number);
@@ -22,9 +30,9 @@ base::Outcome<std::vector<hydraulics::PumpPoint>> readPumpPoints(std::string_vie
     std::vector<hydraulics::PumpPoint> points;
     while (!text.empty()) {
         const std::size_t end = text.find(';');
-        const std::string_view pair = text.substr(0, end);
+        const std::string_view pair = trimmed(text.substr(0, end));
         text = end == std::string_view::npos ? std::string_view() : text.substr(end + 1);
-        if (text.empty() && pair.find_first_not_of(" \t") == std::string_view::npos)
+        if (text.empty() && pair.empty())
             break; // a closing semicolon
         if (points.size() == mostPoints)
             return base::Refusal{"worksheets.too-many-points", "", "there are more than 100 points",
@@ -34,10 +42,10 @@ base::Outcome<std::vector<hydraulics::PumpPoint>> readPumpPoints(std::string_vie
         if (colon == std::string_view::npos)
             return atPoint(number, {"worksheets.bad-points", "", "a colon between flow and head is missing",
                                     "\"1125 L/h: 2.9 m\", points parted by semicolons"});
-        const auto flow = units::parse<units::Flow>(pair.substr(0, colon), style);
+        const auto flow = units::parse<units::Flow>(trimmed(pair.substr(0, colon)), style);
         if (!flow)
             return atPoint(number, flow.refusal());
-        const auto head = units::parse<units::Head>(pair.substr(colon + 1), style);
+        const auto head = units::parse<units::Head>(trimmed(pair.substr(colon + 1)), style);
         if (!head)
             return atPoint(number, head.refusal());
         points.push_back({*flow, *head});

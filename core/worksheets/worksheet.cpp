@@ -37,11 +37,13 @@ void ensureAsListed(const Worksheet& worksheet, const Answer& answer)
                      "a note as listed");
 }
 
-bool isFinite(const Answer& answer)
+// The first output that is no number; null when all are.
+const NamedValue* notFinite(const Answer& answer)
 {
-    return std::all_of(answer.outputs.begin(), answer.outputs.end(), [](const NamedValue& output) {
-        return isWord(output.value) || std::isfinite(numberOf(output.value));
+    const auto found = std::find_if(answer.outputs.begin(), answer.outputs.end(), [](const NamedValue& output) {
+        return !isWord(output.value) && !std::isfinite(numberOf(output.value));
     });
+    return found == answer.outputs.end() ? nullptr : &*found;
 }
 
 void addOnce(std::vector<std::string>& keys, const std::string& key)
@@ -89,8 +91,8 @@ base::Outcome<Answer> answer(const Worksheet& worksheet, const std::vector<Input
         return computed;
     Answer answer = *computed;
     ensureAsListed(worksheet, answer);
-    if (!isFinite(answer))
-        return base::Refusal{"worksheets.not-finite", "", "with these inputs the numbers grow out of bounds",
+    if (const NamedValue* bad = notFinite(answer))
+        return base::Refusal{"worksheets.not-finite", bad->name, "with these inputs the numbers grow out of bounds",
                              "values nearer to those of a real system"};
     for (NamedValue& output : answer.outputs)
         output.estimate = output.estimate || worksheet.output(output.name)->estimate;
