@@ -2,6 +2,8 @@
 
 #include <algorithm>
 
+#include "core/findings/each_rule.hpp"
+
 namespace sumpwright::findings
 {
 
@@ -16,17 +18,78 @@ Finding findingOf(const Rule& rule, Severity severity, std::vector<base::Id> ele
     return finding;
 }
 
-const std::vector<Rule>& allRules()
+const std::vector<const Rule*>& allRules()
 {
-    static const std::vector<Rule> rules;
+    static const std::vector<const Rule*> rules{&planWithoutPump,
+                                                &pumpFault,
+                                                &pumpOff,
+                                                &pumpWithoutRun,
+                                                &pumpCannotLift,
+                                                &pumpBeyondCurve,
+                                                &pumpLowShare,
+                                                &pumpPowerMissing,
+                                                &pumpParallelWithoutCheck,
+                                                &pumpUncovered,
+                                                &runOpenEnd,
+                                                &runUnfed,
+                                                &runUnknownPipe,
+                                                &runVelocityHigh,
+                                                &runGravityPipe,
+                                                &runTransition,
+                                                &valveClosed,
+                                                &valveNoTable,
+                                                &teeLowPressure,
+                                                &outletWithoutFlow,
+                                                &altitudeMissing,
+                                                &waterTemperature,
+                                                &sumpLevel,
+                                                &sumpRunsDry,
+                                                &sumpSpills,
+                                                &sumpLittleRoom,
+                                                &sumpMissing,
+                                                &sumpSeveral,
+                                                &waterNotSolved,
+                                                &vesselOverRim,
+                                                &vesselFreeBoard,
+                                                &vesselWithoutInlet,
+                                                &vesselWithoutOutlet,
+                                                &vesselLevelUnknown,
+                                                &vesselLipToNowhere,
+                                                &vesselFedTwice,
+                                                &overflowTooSmall,
+                                                &overflowNoisy,
+                                                &overflowBoreUnknown,
+                                                &siphonBack,
+                                                &gravityNoFall,
+                                                &gravityRises,
+                                                &vesselsOverlap,
+                                                &vesselOutsideFloor,
+                                                &aisleNarrow,
+                                                &headroom,
+                                                &doorNarrow,
+                                                &reachValve,
+                                                &reachSiphon,
+                                                &reachBed,
+                                                &standMissing,
+                                                &raisedTank,
+                                                &aboveLiveLoad,
+                                                &floorUseUnknown,
+                                                &floorCaution,
+                                                &electricCaution,
+                                                &powerPointWet,
+                                                &catalogueUnknownRow,
+                                                &catalogueOutOfRange,
+                                                &catalogueFromMemory,
+                                                &catalogueInvented};
     return rules;
 }
 
 assessment::Findings findingsOf(const Assessment& assessment)
 {
+    const Situation situation(assessment);
     assessment::Findings findings;
-    for (const Rule& rule : allRules())
-        rule.tell(assessment, rule, findings.list);
+    for (const Rule* rule : allRules())
+        rule->tell(situation, *rule, findings.list);
     std::stable_sort(findings.list.begin(), findings.list.end(),
                      [](const Finding& a, const Finding& b) { return a.severity < b.severity; });
     return findings;

@@ -6,27 +6,27 @@
 #include <vector>
 
 #include "core/assessment/assessment.hpp"
+#include "core/findings/situation.hpp"
 
 namespace sumpwright::findings
 {
 
-using assessment::Assessment;
 using assessment::Finding;
 using assessment::Severity;
 
 struct Rule {
-    std::string_view id;     // of the findings it tells, e.g. "hydraulics.velocity-high"
+    std::string_view id;     // of the findings it tells, e.g. "run.velocity-high"
     std::string_view mend;   // id of the advice it gives; empty where nothing is to be mended
-    std::string_view source; // key in the table of sources, or "common-practice"
-    void (*tell)(const Assessment& assessment, const Rule& rule, std::vector<Finding>& findings);
+    std::string_view source; // key in the table of sources, or "common-practice": no source
+    void (*tell)(const Situation& situation, const Rule& rule, std::vector<Finding>& findings);
 };
 
-// In the order findings of one severity are listed.
-const std::vector<Rule>& allRules();
+// In the order in which findings of one severity are listed.
+const std::vector<const Rule*>& allRules();
 
 assessment::Findings findingsOf(const Assessment& assessment);
 
-// A finding of a rule, ready for its value and limit.
+// A finding of a rule, to be given its value and limit.
 Finding findingOf(const Rule& rule, Severity severity, std::vector<base::Id> elements);
 
 } // namespace sumpwright::findings

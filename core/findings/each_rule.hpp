@@ -1,0 +1,72 @@
+// Every rule, defined in the file named after its id. Limits stand in those files; "common practice" there means: no
+// source.
+#pragma once
+
+#include "core/findings/rules.hpp"
+
+namespace sumpwright::findings
+{
+
+extern const Rule planWithoutPump;
+extern const Rule pumpFault;
+extern const Rule pumpOff;
+extern const Rule pumpWithoutRun;
+extern const Rule pumpCannotLift;
+extern const Rule pumpBeyondCurve;
+extern const Rule pumpLowShare;
+extern const Rule pumpPowerMissing;
+extern const Rule pumpParallelWithoutCheck;
+extern const Rule pumpUncovered;
+extern const Rule runOpenEnd;
+extern const Rule runUnfed;
+extern const Rule runUnknownPipe;
+extern const Rule runVelocityHigh;
+extern const Rule runGravityPipe;
+extern const Rule runTransition;
+extern const Rule valveClosed;
+extern const Rule valveNoTable;
+extern const Rule teeLowPressure;
+extern const Rule outletWithoutFlow;
+extern const Rule altitudeMissing;
+extern const Rule waterTemperature;
+extern const Rule sumpLevel;
+extern const Rule sumpRunsDry;
+extern const Rule sumpSpills;
+extern const Rule sumpLittleRoom;
+extern const Rule sumpMissing;
+extern const Rule sumpSeveral;
+extern const Rule waterNotSolved;
+extern const Rule vesselOverRim;
+extern const Rule vesselFreeBoard;
+extern const Rule vesselWithoutInlet;
+extern const Rule vesselWithoutOutlet;
+extern const Rule vesselLevelUnknown;
+extern const Rule vesselLipToNowhere;
+extern const Rule vesselFedTwice;
+extern const Rule overflowTooSmall;
+extern const Rule overflowNoisy;
+extern const Rule overflowBoreUnknown;
+extern const Rule siphonBack;
+extern const Rule gravityNoFall;
+extern const Rule gravityRises;
+extern const Rule vesselsOverlap;
+extern const Rule vesselOutsideFloor;
+extern const Rule aisleNarrow;
+extern const Rule headroom;
+extern const Rule doorNarrow;
+extern const Rule reachValve;
+extern const Rule reachSiphon;
+extern const Rule reachBed;
+extern const Rule standMissing;
+extern const Rule raisedTank;
+extern const Rule aboveLiveLoad;
+extern const Rule floorUseUnknown;
+extern const Rule floorCaution;
+extern const Rule electricCaution;
+extern const Rule powerPointWet;
+extern const Rule catalogueUnknownRow;
+extern const Rule catalogueOutOfRange;
+extern const Rule catalogueFromMemory;
+extern const Rule catalogueInvented;
+
+} // namespace sumpwright::findings

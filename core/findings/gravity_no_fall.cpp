@@ -1,0 +1,31 @@
+#include "core/findings/each_rule.hpp"
+
+namespace sumpwright::findings
+{
+namespace
+{
+
+constexpr double least = 0.01;                              // 1 in 100
+constexpr units::Length enough = units::millimetres(100.0); // short drops need no slope
+
+void tell(const Situation& situation, const Rule& rule, std::vector<Finding>& findings)
+{
+    for (const auto& run : situation.plan().runs) {
+        if (run->service != plan::Service::gravity || run->vertices.size() < 2)
+            continue;
+        const units::Length fall = run->vertices.front().level - run->vertices.back().level;
+        const units::Length size = fall < units::Length() ? -fall : fall;
+        const units::Length length = plan::lengthOf(*run);
+        if (length <= units::Length() || size >= least * length || size >= enough)
+            continue;
+        findings.push_back(findingOf(rule, Severity::warning, {run->id}));
+        findings.back().value = units::slopeOf(size, length);
+        findings.back().limit = units::metresPerMetre(least);
+    }
+}
+
+} // namespace
+
+const Rule gravityNoFall{"gravity.no-fall", "give-fall", "common-practice", tell};
+
+} // namespace sumpwright::findings
