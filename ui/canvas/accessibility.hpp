@@ -1,0 +1,9 @@
+// Lets a screen reader see the drawing: the plan view is a list, each element an item with name, place and state.
+#pragma once
+
+namespace sumpwright::ui::canvas
+{
+
+void installAccessibility(); // once, before the window is made; calling it again does nothing
+
+} // namespace sumpwright::ui::canvas

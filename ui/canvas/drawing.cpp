@@ -1,0 +1,14 @@
+#include "ui/canvas/drawing.hpp"
+
+namespace sumpwright::ui::canvas
+{
+
+units::Length Drawing::outsideDiameter(const plan::Run& run) const
+{
+    if (catalogue)
+        if (const auto pipe = catalogue->pipe(run.pipeId))
+            return (*pipe)->outsideDiameter;
+    return units::millimetres(32.0);
+}
+
+} // namespace sumpwright::ui::canvas

@@ -1,0 +1,97 @@
+#include "ui/canvas/floor_item.hpp"
+
+#include <QCoreApplication>
+#include <QPainter>
+
+#include "ui/canvas/scene_point.hpp"
+#include "ui/canvas/symbols.hpp"
+
+namespace sumpwright::ui::canvas
+{
+
+namespace
+{
+constexpr double around = 220.0; // pixels: room for letters beside the outline
+constexpr double drainSize = 150.0;
+} // namespace
+
+void FloorItem::show(Pointer floor)
+{
+    prepareGeometryChange();
+    m_floor = std::move(floor);
+    m_outline = toScene(m_floor->outline);
+    update();
+}
+
+void FloorItem::drawingChanged()
+{
+    prepareGeometryChange();
+    update();
+}
+
+QRectF FloorItem::boundingRect() const
+{
+    QRectF rect = m_outline.boundingRect();
+    if (m_floor && m_floor->drainPoint)
+        rect = rect.united(QRectF(toScene(*m_floor->drainPoint), QSizeF(1.0, 1.0)));
+    const double grow = m_drawing.ink().px(around);
+    return rect.isNull() ? rect : rect.adjusted(-grow, -grow, grow, grow);
+}
+
+void FloorItem::paint(QPainter* painter, const QStyleOptionGraphicsItem*, QWidget*)
+{
+    if (!m_floor)
+        return;
+    const Ink ink = m_drawing.ink();
+    if (!m_outline.isEmpty()) {
+        painter->setPen(ink.pen(ink.theme->ink, weight::bold));
+        painter->setBrush(ink.theme->floor);
+        painter->drawPolygon(m_outline);
+        drawLevel(*painter, ink);
+        if (m_floor->fall > units::metresPerMetre(0.0))
+            drawFall(*painter, ink);
+    }
+    if (m_floor->drainPoint)
+        paintDrainPoint(*painter, ink, toScene(*m_floor->drainPoint), ink.atLeast(drainSize, 11.0));
+}
+
+// Level at the lower left corner, outside the slab, where nothing stands in its way.
+void FloorItem::drawLevel(QPainter& painter, const Ink& ink) const
+{
+    const QRectF rect = m_outline.boundingRect();
+    const QPointF place(rect.left(), rect.bottom());
+    const QString level = m_drawing.figures.text(m_floor->level);
+    inPixels(painter, ink, place, 0.0, [&] {
+        Ink flat = ink;
+        flat.pixel = 1.0;
+        paintLevelMark(painter, flat, QPointF(8.0, 21.0), 9.0, ink.theme->ink);
+        painter.setFont(letterFont());
+        painter.drawText(QPointF(18.0, 21.0), QCoreApplication::translate("FloorItem", "floor %1").arg(level));
+    });
+}
+
+void FloorItem::drawFall(QPainter& painter, const Ink& ink) const
+{
+    const QRectF rect = m_outline.boundingRect();
+    const double turn = sceneRotation(m_floor->fallDirection);
+    // Beside the lower edge, outside, so that vessels never cover it.
+    const QPointF place(rect.center().x(), rect.bottom() + ink.px(18.0));
+    const QString slope =
+        QCoreApplication::translate("FloorItem", "fall %1").arg(m_drawing.figures.text(m_floor->fall));
+    inPixels(painter, ink, place, 0.0, [&] {
+        Ink flat = ink;
+        flat.pixel = 1.0;
+        painter.save();
+        painter.translate(-22.0, 0.0);
+        painter.rotate(turn);
+        painter.setPen(flat.pen(ink.theme->ink, weight::thin));
+        painter.drawLine(QPointF(-14.0, 0.0), QPointF(14.0, 0.0));
+        paintFlowArrow(painter, flat, QPointF(15.0, 0.0), 0.0, 9.0, ink.theme->ink);
+        painter.restore();
+        painter.setPen(ink.theme->ink);
+        painter.setFont(letterFont());
+        painter.drawText(QPointF(0.0, 4.0), slope);
+    });
+}
+
+} // namespace sumpwright::ui::canvas

@@ -1,0 +1,35 @@
+// FloorItem: the slab - outline, level to datum, fall arrow with its slope, drain point.
+#pragma once
+
+#include <QGraphicsItem>
+
+#include <memory>
+
+#include "ui/canvas/drawing.hpp"
+
+namespace sumpwright::ui::canvas
+{
+
+class FloorItem final : public QGraphicsItem
+{
+public:
+    using Pointer = std::shared_ptr<const plan::Floor>;
+    explicit FloorItem(const Drawing& drawing) : m_drawing(drawing) {}
+    void show(Pointer floor);
+    void drawingChanged();
+    const QPolygonF& outline() const { return m_outline; }
+
+    QRectF boundingRect() const override;
+    QPainterPath shape() const override { return {}; } // not picked with the pointer
+    void paint(QPainter* painter, const QStyleOptionGraphicsItem*, QWidget*) override;
+
+private:
+    void drawFall(QPainter& painter, const Ink& ink) const;
+    void drawLevel(QPainter& painter, const Ink& ink) const;
+
+    const Drawing& m_drawing;
+    Pointer m_floor;
+    QPolygonF m_outline;
+};
+
+} // namespace sumpwright::ui::canvas

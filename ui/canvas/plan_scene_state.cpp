@@ -1,0 +1,170 @@
+// PlanScene: results, selection, labels, and what lies where.
+#include <QMetaObject>
+
+#include <algorithm>
+
+#include "ui/canvas/dimension_item.hpp"
+#include "ui/canvas/fixture_item.hpp"
+#include "ui/canvas/floor_item.hpp"
+#include "ui/canvas/hidden_edges_item.hpp"
+#include "ui/canvas/label_layer.hpp"
+#include "ui/canvas/label_wishes.hpp"
+#include "ui/canvas/note_item.hpp"
+#include "ui/canvas/plan_scene.hpp"
+#include "ui/canvas/pump_item.hpp"
+#include "ui/canvas/run_item.hpp"
+#include "ui/canvas/tee_item.hpp"
+#include "ui/canvas/underlay_item.hpp"
+#include "ui/canvas/vessel_item.hpp"
+
+namespace sumpwright::ui::canvas
+{
+
+void PlanScene::showWater(WaterView water)
+{
+    std::swap(m_drawing.water, water);
+    const auto& former = water;
+    const auto isWet = [](const VesselWater* v) { return !v || v->volume > units::litres(0.05); };
+    for (const auto& [id, item] : m_vessels)
+        if (isWet(former.vessel(id)) != isWet(m_drawing.water.vessel(id)))
+            item->update();
+    for (const auto& [id, item] : m_runs) {
+        const auto was = former.run(id);
+        const auto is = m_drawing.water.run(id);
+        const auto sign = [](const std::optional<units::Flow>& flow) {
+            return !flow || units::inLitresPerHour(*flow) > 0.5 ? 1 : units::inLitresPerHour(*flow) < -0.5 ? -1 : 0;
+        };
+        if (sign(was) != sign(is))
+            item->update();
+    }
+    labelsLater();
+}
+
+void PlanScene::choose(const std::vector<base::Id>& ids)
+{
+    m_chosen = ids;
+    for (auto* item : elements())
+        item->setChosen(std::find(ids.begin(), ids.end(), item->id()) != ids.end());
+    labelsLater();
+}
+
+void PlanScene::light(base::Id id)
+{
+    if (auto* former = item(m_lit))
+        former->setLit(false);
+    m_lit = id;
+    if (auto* now = item(id))
+        now->setLit(true);
+}
+
+void PlanScene::labelsLater()
+{
+    if (m_labelsDue)
+        return;
+    m_labelsDue = true;
+    QMetaObject::invokeMethod(
+        this, [this] { relabel(); }, Qt::QueuedConnection);
+}
+
+void PlanScene::relabel()
+{
+    m_labelsDue = false;
+    std::vector<LabelWish> wishes;
+    Clutter clutter(64.0 * m_drawing.pixel);
+    if (m_labelsShown) {
+        for (const auto& vessel : plan().vessels) {
+            wishes.push_back(vesselWish(*vessel, m_drawing));
+            const QPolygonF outline =
+                m_vessels.at(vessel->id)->mapToScene(m_vessels.at(vessel->id)->outsideRectangle());
+            for (int i = 0; i < outline.size(); ++i)
+                clutter.addLine({outline[i], outline[(i + 1) % outline.size()]});
+        }
+        for (const auto& pump : plan().pumps)
+            wishes.push_back(pumpWish(*pump, m_pumps.at(pump->id)->pos(), m_drawing));
+        for (const auto& run : plan().runs) {
+            const auto& item = *m_runs.at(run->id);
+            wishes.push_back(runWish(item, m_drawing));
+            for (auto& wish : runDetailWishes(item, m_drawing))
+                wishes.push_back(std::move(wish));
+            for (std::size_t i = 0; i + 1 < item.line().corners.size(); ++i)
+                clutter.addLine({item.line().corners[i].at, item.line().corners[i + 1].at});
+        }
+        for (const auto& fixture : plan().fixtures)
+            wishes.push_back(fixtureWish(*fixture, m_drawing));
+        for (const auto& [id, note] : m_notes)
+            clutter.addLabel(note->extent());
+    }
+    m_labels->show(std::move(wishes), clutter);
+}
+
+ElementItem* PlanScene::item(base::Id id) const
+{
+    ElementItem* found = nullptr;
+    const auto look = [&](const auto& items) {
+        if (const auto at = items.find(id); at != items.end())
+            found = at->second.get();
+    };
+    look(m_vessels), look(m_pumps), look(m_runs), look(m_tees), look(m_fixtures), look(m_notes), look(m_dimensions);
+    return found;
+}
+
+std::vector<ElementItem*> PlanScene::elements() const
+{
+    std::vector<ElementItem*> found;
+    const auto add = [&](const auto& table, const auto& items) {
+        for (const auto& element : table)
+            if (const auto at = items.find(element->id); at != items.end())
+                found.push_back(at->second.get());
+    };
+    add(plan().vessels, m_vessels);
+    add(plan().pumps, m_pumps);
+    add(plan().runs, m_runs);
+    add(plan().tees, m_tees);
+    add(plan().fixtures, m_fixtures);
+    add(plan().notes, m_notes);
+    add(plan().dimensions, m_dimensions);
+    return found;
+}
+
+std::vector<base::Id> PlanScene::at(QPointF place) const
+{
+    std::vector<base::Id> found;
+    for (auto* item : items(place, Qt::IntersectsItemShape, Qt::DescendingOrder))
+        if (const auto* element = dynamic_cast<ElementItem*>(item))
+            found.push_back(element->id());
+    return found;
+}
+
+std::vector<base::Id> PlanScene::within(const QRectF& marquee, bool touching) const
+{
+    std::vector<base::Id> found;
+    QPainterPath area;
+    area.addRect(marquee);
+    for (const auto* item : elements()) {
+        const bool enclosed = marquee.contains(item->extent());
+        if (enclosed || (touching && item->collidesWithPath(item->mapFromScene(area))))
+            found.push_back(item->id());
+    }
+    return found;
+}
+
+QRectF PlanScene::content() const
+{
+    QRectF all = m_floor->outline().boundingRect();
+    for (const auto* item : elements())
+        all = all.united(item->extent());
+    if (m_underlay->isVisible())
+        all = all.united(m_underlay->sceneBoundingRect());
+    return all;
+}
+
+QRectF PlanScene::extentOf(const std::vector<base::Id>& ids) const
+{
+    QRectF all;
+    for (const auto id : ids)
+        if (const auto* found = item(id))
+            all = all.united(found->extent());
+    return all;
+}
+
+} // namespace sumpwright::ui::canvas

@@ -1,0 +1,36 @@
+// WaterView: the results the drawing shows - water levels, volumes and flows by element - and whether they are current.
+// What is absent is not drawn; nothing is guessed here.
+#pragma once
+
+#include <optional>
+#include <unordered_map>
+
+#include "core/assessment/assessment.hpp"
+#include "core/base/id.hpp"
+#include "core/units/measures.hpp"
+
+namespace sumpwright::ui::canvas
+{
+
+struct VesselWater {
+    units::Elevation level;
+    units::Volume volume;
+    friend bool operator==(const VesselWater&, const VesselWater&) = default;
+};
+
+struct WaterView {
+    std::unordered_map<base::Id, VesselWater> vessels; // while running, least flow
+    std::unordered_map<base::Id, units::Flow> runs;    // positive: from `from` to `to`
+    std::unordered_map<base::Id, units::Flow> pumps;
+    std::unordered_map<base::Id, bool> tidal; // runs led on by a bell siphon: the flow is a mean
+    bool stale = false;                       // computed from an older plan than the one drawn
+
+    const VesselWater* vessel(base::Id id) const;
+    std::optional<units::Flow> run(base::Id id) const;
+    std::optional<units::Flow> pump(base::Id id) const;
+};
+
+// The least-flow state: the one the drawing shows. Stages without a value are left out.
+WaterView waterViewOf(const assessment::Assessment& assessment, bool stale);
+
+} // namespace sumpwright::ui::canvas
