@@ -1,0 +1,153 @@
+#include "core/report/sentences.hpp"
+
+namespace sumpwright::report
+{
+
+namespace
+{
+
+constexpr Sentence ofFindings[] = {
+    {"plan.no-pump", "The plan has no pump: nothing circulates."},
+    {"pump.fault", "{1} cannot be computed: {subject}."},
+    {"pump.off", "{1} is switched off."},
+    {"pump.no-run", "No run leads away from {1}."},
+    {"pump.cannot-lift", "{1} lifts to no outlet: its head at no flow is {value}."},
+    {"pump.beyond-curve", "{1} runs at {value}, beyond the end of its curve at {limit}."},
+    {"pump.low-share", "{1} gives only {value} of its flow at no head; below {limit} most of its power is wasted."},
+    {"pump.power-missing", "The electrical power of {1} is not known, so neither is its running cost."},
+    {"pump.parallel-without-check", "{all} feed one main without non-return valves: when one stops, the other pumps "
+                                    "back through it."},
+    {"pump.uncovered", "With all beds flooded the water in {2} is {value} deep; {1} asks for {limit}."},
+    {"run.open-end", "{1} has an open end; it counts as capped."},
+    {"run.unfed", "{1} is cut off: no water level reaches it."},
+    {"run.unknown-pipe", "The pipe \"{subject}\" of {1} is not in the catalogue; the run counts as closed."},
+    {"run.velocity-high", "The water in {1} runs at {value}, more than {limit}."},
+    {"run.gravity-pipe", "{1} is under pressure, but {subject} and its fittings are drainage pipe."},
+    {"run.transition", "The flow is between laminar and turbulent, so the friction is uncertain, in {all}."},
+    {"valve.closed", "{2} is closed: the run carries nothing."},
+    {"valve.no-table", "{2} is {value} open, but there is no table for a partly closed {subject}; it counts as open."},
+    {"tee.low-pressure", "At {1} the pressure is below that of the air: {value}."},
+    {"outlet.no-flow", "No water reaches {1} by {2}: its mouth at {value} lies above the reach of the pump."},
+    {"site.altitude-missing", "The altitude of the site is not given, so the air pressure is not computed."},
+    {"site.water-temperature", "The design temperature of {value} lies outside 0 to 40 °C; flows are not computed."},
+    {"sump.level-missing", "The running level {value} of {1} lies outside it.",
+     "The running level of {1} is not given, so levels and flows are not computed."},
+    {"sump.runs-dry", "{1} runs dry before all beds are flooded."},
+    {"sump.spills", "When the pump stops {value} of water spill at {1}."},
+    {"sump.little-room", "When the pump has stopped {1} has room for only {value} more; {limit} are a fair reserve."},
+    {"sump.missing", "{1} stands in {2}, which is no sump: nothing takes up what comes down when it stops."},
+    {"sump.several", "{1} shares its water with another sump; how it divides between them is not computed."},
+    {"water.not-solved", "Levels or flows at {1} are missing: {subject}.",
+     "Levels or flows at {1} are missing: {subject}."},
+    {"vessel.over-rim", "{1} spills over its rim while running: its overflows cannot carry {value}."},
+    {"vessel.little-free-board", "The water in {1} stands {value} under the rim, less than {limit}."},
+    {"vessel.no-inlet", "No run brings water to {1}."},
+    {"vessel.no-outlet", "Water comes into {1} and nothing leads it out."},
+    {"vessel.level-unknown", "Nothing holds the water of {1} at a level; it is left out of the totals."},
+    {"vessel.lip-to-nowhere", "{value} run over the lip of {1} and are led nowhere."},
+    {"vessel.fed-twice", "{1} is fed by more than one pressure run: {all}."},
+    {"overflow.too-small",
+     "The overflow of {1} needs {value} over its lip by EN 12056-3; up to the rim there are {limit}."},
+    {"overflow.noisy",
+     "{1} carries its overflow at Froude number {plain value}; above {plain limit} it gurgles and surges."},
+    {"overflow.bore-unknown", "The lip of {1} has a bore of {value}, outside 10 to 300 mm; its head is not computed.",
+     "The bore of the lip of {1} is not known; the head over it is not computed."},
+    {"inlet.siphon-back", "When the pump stops {value} run back out of {1} through its submerged inlet."},
+    {"gravity.no-fall", "{1} falls by only {value}, less than {limit}."},
+    {"gravity.rises", "{1} rises again by {value}: water and dirt stay behind the rise."},
+    {"layout.overlap", "{1} and {2} take the same place."},
+    {"layout.outside-floor", "{1} stands partly outside the floor."},
+    {"layout.aisle", "Between {1} and {2} there are {value}, less than {limit}."},
+    {"layout.headroom", "Over the rim of {1} there are only {value}, less than {limit}."},
+    {"layout.door", "{1} does not go through the door: it needs {value}, the door leaves {limit}."},
+    {"layout.reach-valve", "{2} is out of reach: more than {limit} from where a person can stand."},
+    {"layout.reach-siphon", "The siphon of {1} is out of reach: more than {limit} from where a person can stand."},
+    {"layout.reach-bed", "The middle of {1} is out of reach: more than {limit} from where a person can stand."},
+    {"floor.stand-missing", "{1} is drawn {value} above the floor, but nothing is said to carry it."},
+    {"floor.legs",
+     "{1} stands on legs or piers with about {value} each when full to the rim; real legs do not share "
+     "evenly.",
+     "{1} stands on legs or piers; real legs do not share evenly."},
+    {"floor.above-live-load", "{1} full to its rim presses {value} on its footprint; the live load of {subject} is "
+                              "{limit}."},
+    {"floor.use-unknown", "The floor use \"{subject}\" is not in the table of live loads."},
+    {"floor.caution",
+     "All vessels full to the rim weigh about {value}. This is an estimate and says nothing about "
+     "what the floor can carry.",
+     "Weights on the floor are estimates and say nothing about what the floor can carry."},
+    {"electric.caution", "Pump and water: sockets, cables and protection near water are work for a licensed "
+                         "electrician; local codes apply."},
+    {"electric.power-point", "{1} is {value} from {2}; water may reach it."},
+    {"catalogue.unknown-row", "\"{subject}\", used in {1}, is not in the catalogue; nothing is computed for it."},
+    {"catalogue.out-of-range",
+     "The loss coefficient of \"{subject}\" holds for bores up to {limit}; it is used outside its "
+     "range in {all}."},
+    {"catalogue.from-memory", "The values of \"{subject}\" were written from memory; used in {all}."},
+    {"catalogue.invented", "{1} is \"{subject}\": an invented pump of typical shape, not one of a maker."},
+    {"program.fault", "The program failed on this plan: {subject}."},
+};
+
+constexpr Sentence ofAdvice[] = {
+    {"place-pump", "Place a pump in the sump and draw a run from it."},
+    {"choose-pump", "Choose a pump of the catalogue or enter a curve whose head falls with the flow."},
+    {"switch-pump-on", "Switch it on to compute flows."},
+    {"connect-pump", "Draw a run from the pump's outlet."},
+    {"stronger-pump", "Choose a pump with more head, or lower the outlets."},
+    {"throttle-or-larger-pump", "Choose a larger pump or throttle the flow until it lies on the curve."},
+    {"less-head-loss", "Use larger pipes or less lift, or a pump made for this head."},
+    {"enter-pump-power", "Enter the electrical power from the pump's plate."},
+    {"add-non-return", "Put a non-return valve behind each pump."},
+    {"raise-sump-level", "Raise the sump's running level, or use a wider sump."},
+    {"connect-run", "Connect both ends to a port, a tee or a pump, or delete the run."},
+    {"choose-pipe", "Choose a pipe of the catalogue."},
+    {"larger-pipe", "Use a larger pipe."},
+    {"pressure-pipe", "Use pipe with a pressure class."},
+    {"open-valve", "Open the valve if water is meant to run here."},
+    {"enter-loss", "Enter the loss coefficient you know."},
+    {"lower-pipe", "Lead the pipe lower, or throttle behind it instead of before."},
+    {"within-reach", "Lower the mouth, enlarge the pipe, or choose a pump with more head."},
+    {"enter-altitude", "Enter the altitude of the site."},
+    {"enter-temperature", "Enter a design temperature between 0 and 40 °C."},
+    {"enter-sump-level", "Enter the level of the sump while running with every bed at its drain level."},
+    {"larger-sump", "Use a larger sump, or change its running level."},
+    {"place-sump", "Let the pump stand in a sump."},
+    {"one-sump", "Give each circuit one sump."},
+    {"see-reason", "Mend what the reason names; all that depends on it follows."},
+    {"larger-overflow", "Use a larger overflow or a second one, or less flow."},
+    {"raise-wall", "Lower the overflow or raise the wall."},
+    {"connect-inlet", "Draw a run to one of its inlets."},
+    {"add-lip", "Give it an overflow or standpipe and lead it on."},
+    {"connect-lip", "Draw a gravity run from the lip to the sump or the next vessel."},
+    {"check-inlets", "See whether that is meant."},
+    {"enter-bore", "Enter the bore of the lip."},
+    {"raise-or-vent-inlet",
+     "Raise the mouth above the water, or drill a vent hole just under the surface; a non-return "
+     "valve alone is no guard."},
+    {"give-fall", "Give the run a steady fall towards its end."},
+    {"move-apart", "Move them apart, or one above the other."},
+    {"move-onto-floor", "Move it, or enlarge the floor."},
+    {"widen-aisle", "Move one of them, or change the least width in the site's clearances."},
+    {"more-headroom", "Lower the vessel, or change the least headroom in the site's clearances."},
+    {"other-door-or-vessel", "Choose a smaller vessel, build it in place, or find another way in."},
+    {"move-into-reach", "Move it towards an aisle."},
+    {"narrower-bed", "Make the bed narrower or leave an aisle beside it."},
+    {"add-stand", "Say what carries it: legs, blocks, or a flat base on the floor."},
+    {"engineer-for-legs", "Let someone qualified judge the stand and what lies under each pad."},
+    {"ask-engineer", "Whether the floor may carry this is for a structural engineer or the building authority to "
+                     "decide."},
+    {"choose-use", "Choose a use from the table."},
+    {"licensed-electrician", "Let a licensed electrician judge it."},
+    {"move-power-point", "Move it away and above the rim, and let a licensed electrician judge it."},
+    {"choose-row", "Choose a row of the catalogue, or enter the value."},
+    {"verify-row", "Verify them before they are quoted to a client."},
+    {"enter-own-curve", "Enter the curve of the pump that will be bought."},
+    {"report-fault", "Please report it with the plan."},
+};
+
+} // namespace
+
+std::span<const Sentence> findingSentences() { return ofFindings; }
+
+std::span<const Sentence> adviceSentences() { return ofAdvice; }
+
+} // namespace sumpwright::report
