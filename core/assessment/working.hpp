@@ -20,10 +20,13 @@ struct WorkingInput {
 struct Working {
     std::string worksheet; // id, e.g. "pipe-friction"
     std::vector<WorkingInput> inputs;
+    std::string note; // "network-as-one-pipe": sum_k stands for all branches and fittings; otherwise empty
     friend bool operator==(const Working&, const Working&) = default;
 };
 
-// Nothing when the result has no value, so that there is nothing to work out.
+// Nothing when the result has no value, so that there is nothing to work out. The duty point is shown as one pipe: that
+// of the first run of the worst path, with the K that gives the whole network's head. Of a mass the vessel's inside
+// sizes are told, so the worksheet's pressure is over the inside area.
 std::optional<Working> workingOfRunLoss(const Assessment& assessment, base::Id run, RunningState state);
 std::optional<Working> workingOfDutyPoint(const Assessment& assessment, base::Id pump, RunningState state);
 std::optional<Working> workingOfEnergy(const Assessment& assessment, base::Id pump);
