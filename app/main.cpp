@@ -1,6 +1,8 @@
 // The command line: which command, with what. Each command has a file of its own.
+#include <algorithm>
 #include <exception>
 #include <iostream>
+#include <string>
 
 #include <CLI/CLI.hpp>
 
@@ -30,7 +32,10 @@ int run(int argc, char** argv)
     } catch (const CLI::ParseError& stop) {
         if (stop.get_exit_code() == 0) // help or version, asked for
             return program.exit(stop);
-        std::cerr << "sumpwright: " << stop.what() << "; see sumpwright --help\n";
+        std::string line = stop.what();
+        std::replace_if(
+            line.begin(), line.end(), [](unsigned char c) { return c < 0x20; }, ' ');
+        std::cerr << "sumpwright: " << line << "; see sumpwright --help\n";
         return badInput;
     }
     if (workCommand->parsed())
