@@ -16,6 +16,8 @@ using kernel::FlowProblem;
 using kernel::LinkLaw;
 using kernel::Settled;
 
+constexpr double stillFlow = 1e-18; // m3/s: a drop in a thousand years
+
 struct Prepared {
     FlowProblem problem;
     std::vector<double> grades;
@@ -136,7 +138,8 @@ void fillLinks(const Network& network, const Prepared& prepared, const Settled& 
             link.state = LinkState::Shut;
             continue;
         }
-        link.flow = units::cubicMetresPerSecond(settled.state.flow[k]);
+        if (std::fabs(settled.state.flow[k]) > stillFlow)
+            link.flow = units::cubicMetresPerSecond(settled.state.flow[k]);
         if (const auto* pipe = std::get_if<PipeLink>(&network.links[k].part))
             fillPipe(*pipe, prepared.problem.links[k].law, network, link);
         if (const auto* pump = std::get_if<PumpLink>(&network.links[k].part)) {
@@ -196,17 +199,19 @@ NetworkResult solve(const Network& network)
         return result;
     Prepared prepared = prepare(network);
     result.islands = islandsOf(prepared);
-    const Settled settled = kernel::settle(prepared.problem, prepared.fed, prepared.grades);
+    const Settled settled = kernel::settle(prepared.problem, prepared.fed, prepared.fed, prepared.grades);
     for (std::size_t node = 0; node < network.nodes.size(); ++node)
         result.unknowns += !prepared.problem.held[node] && prepared.reached[node] ? 1 : 0;
     result.iterations = settled.newton.steps;
     result.rounds = settled.rounds;
+    if (std::isfinite(settled.newton.headResidual) && std::isfinite(settled.newton.massResidual)) {
+        result.massResidual = units::cubicMetresPerSecond(settled.newton.massResidual);
+        result.headResidual = units::metresHead(settled.newton.headResidual);
+    }
     if (settled.fault != kernel::SettleFault::None) {
         result.notSolved = reasonOf(settled);
         return result;
     }
-    result.massResidual = units::cubicMetresPerSecond(settled.newton.massResidual);
-    result.headResidual = units::metresHead(settled.newton.headResidual);
     fillLinks(network, prepared, settled, result);
     fillNodes(network, prepared, settled, result);
     return result;

@@ -8,7 +8,8 @@ namespace sumpwright::hydraulics::kernel
 namespace
 {
 
-constexpr double massGoal = 1e-13; // of the largest flow
+constexpr double massGoal = 1e-13;  // of the largest flow
+constexpr double massNoise = 1e-18; // m3/s, where nothing flows
 
 std::vector<Index> rowsOf(const FlowProblem& problem)
 {
@@ -166,7 +167,7 @@ bool GradientMethod::iterate(FlowState& state, int limit, bool damped, NewtonRep
         report.massResidual = misfit.mass;
         if (!std::isfinite(misfit.head) || !std::isfinite(misfit.mass))
             return false;
-        const bool balanced = misfit.mass <= std::min(massGoal * misfit.largestFlow, massAccepted);
+        const bool balanced = misfit.mass <= std::min(massGoal * misfit.largestFlow + massNoise, massAccepted);
         if (balanced) {
             stalled = misfit.head < 0.5 * best ? 0 : stalled + 1;
             best = std::min(best, misfit.head);

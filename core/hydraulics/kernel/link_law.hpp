@@ -11,7 +11,7 @@
 namespace sumpwright::hydraulics::kernel
 {
 
-constexpr double backflowResistance = 1e7;  // s/m2
+constexpr double backflowResistance = 1e10; // s/m2
 constexpr double smallestResistance = 1e-3; // s/m2: 1 um at 1 L/s, for a link without length and K
 constexpr double startVelocity = 0.3;       // m/s
 

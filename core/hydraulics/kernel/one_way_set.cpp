@@ -84,11 +84,11 @@ void raisePockets(const FlowProblem& problem, const std::vector<bool>& fed, cons
     }
 }
 
-// Shuts links that run backwards, opens links that hold back more than they may; counts both. False when all is well.
-bool turnWrongLinks(FlowProblem& problem, const std::vector<bool>& fed, Settled& settled, std::vector<int>& flips)
+// Shuts links that run backwards and opens links that hold back more than they may. The first of them, or -1.
+Index turnWrongLinks(FlowProblem& problem, const std::vector<bool>& fed, Settled& settled)
 {
-    bool turned = false;
-    for (std::size_t k = 0; k < problem.links.size(); ++k) {
+    Index first = -1;
+    for (std::size_t k = problem.links.size(); k-- > 0;) {
         const ProblemLink& link = problem.links[k];
         if (!fed[k] || !link.law.oneWay())
             continue;
@@ -97,22 +97,18 @@ bool turnWrongLinks(FlowProblem& problem, const std::vector<bool>& fed, Settled&
         const bool wrong = settled.open[k] ? flow < 0.0 : across > link.law.atRest() + shutTolerance;
         if (!wrong)
             continue;
-        turned = true;
+        first = static_cast<Index>(k);
         settled.open[k] = !settled.open[k];
         flow = settled.open[k] ? link.law.start() : 0.0;
-        if (++flips[k] > flipLimit) {
-            settled.fault = SettleFault::Unsettled;
-            settled.where = static_cast<Index>(k);
-        }
     }
-    return turned;
+    return first;
 }
 
-FlowState startOf(const FlowProblem& problem, const std::vector<bool>& fed, const std::vector<double>& grades)
+FlowState startOf(const FlowProblem& problem, const std::vector<bool>& open, const std::vector<double>& grades)
 {
     FlowState state{grades, std::vector<double>(problem.links.size(), 0.0)};
     for (std::size_t k = 0; k < problem.links.size(); ++k)
-        if (fed[k])
+        if (open[k])
             state.flow[k] = problem.links[k].law.start();
     return state;
 }
@@ -171,15 +167,15 @@ std::vector<bool> reachedNodes(const FlowProblem& problem, const std::vector<boo
     return reached;
 }
 
-Settled settle(FlowProblem& problem, const std::vector<bool>& fed, const std::vector<double>& grades)
+Settled settle(FlowProblem& problem, const std::vector<bool>& fed, const std::vector<bool>& open,
+               const std::vector<double>& grades)
 {
     Settled settled;
-    settled.open = fed;
+    settled.open = open;
     settled.standing.assign(problem.held.size(), false);
     settled.graded.assign(problem.held.size(), false);
-    settled.state = startOf(problem, fed, grades);
+    settled.state = startOf(problem, open, grades);
     GradientMethod method(problem);
-    std::vector<int> flips(problem.links.size(), 0);
     int steps = 0;
     while (true) {
         ++settled.rounds;
@@ -197,12 +193,14 @@ Settled settle(FlowProblem& problem, const std::vector<bool>& fed, const std::ve
         raisePockets(problem, fed, pockets, settled);
         for (std::size_t node = 0; node < problem.held.size(); ++node)
             settled.standing[node] = pockets.cutOff[pockets.part[node]];
-        if (!turnWrongLinks(problem, fed, settled, flips))
+        const Index wrong = turnWrongLinks(problem, fed, settled);
+        if (wrong < 0)
             break;
-        if (settled.rounds == roundLimit)
+        if (settled.rounds == roundLimit) {
             settled.fault = SettleFault::Unsettled;
-        if (settled.fault != SettleFault::None)
+            settled.where = wrong;
             break;
+        }
     }
     settled.newton.steps = steps;
     return settled;

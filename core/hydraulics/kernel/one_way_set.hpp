@@ -12,7 +12,6 @@ namespace sumpwright::hydraulics::kernel
 
 constexpr double shutTolerance = 1e-6; // m a shut link may hold back beyond its head at rest
 constexpr int roundLimit = 50;
-constexpr int flipLimit = 6; // times one link may be opened or shut
 
 enum class SettleFault { None, DemandUnfed, NotConverged, Unsettled };
 
@@ -27,9 +26,10 @@ struct Settled {
     NewtonReport newton; // steps of all rounds, residuals of the last
 };
 
-// `fed` by link: takes part at all; by convention both its nodes are reached by water.
-// `grades` gives the held grades (and a start for the others).
-Settled settle(FlowProblem& problem, const std::vector<bool>& fed, const std::vector<double>& grades);
+// `fed` by link: takes part at all; by convention both its nodes are reached by water. `open` by link: a first guess,
+// of fed links only; the answer does not depend on it. `grades` gives the held grades (and a start for the others).
+Settled settle(FlowProblem& problem, const std::vector<bool>& fed, const std::vector<bool>& open,
+               const std::vector<double>& grades);
 
 // Nodes water can get to: along links from held grades and from junctions with water put in, one-way links forward.
 std::vector<bool> reachedNodes(const FlowProblem& problem, const std::vector<bool>& present);

@@ -37,6 +37,35 @@ TEST(Fittings, HooperInOneInchPipe)
     }
 }
 
+struct Published {
+    FittingKind kind;
+    double hooper;
+    double darby;
+    double craneLengths;
+};
+
+// Source: python3-fluids 1.0.22, Hooper2K at bore 1.61 in and Darby3K at nominal 1.5 in, both at Re 3e4, by the names
+// of its tables; Crane's equivalent lengths from TP-410 as that library has them for globe, gate, ball and check valves
+// (bore 40.89 mm, fT 0.0200047), from memory for elbows and tees.
+TEST(Fittings, EveryRowOfThePublishedTables)
+{
+    constexpr Published rows[] = {
+        {FittingKind::Elbow90, 0.675114, 0.662528, 30},       {FittingKind::Elbow90Sweep, 0.350890, 0.361713, 14},
+        {FittingKind::Elbow90Mitre, 1.897619, 1.259638, 60},  {FittingKind::Elbow45, 0.340890, 0.351713, 16},
+        {FittingKind::TeeRun, 0.168778, 0.419977, 20},        {FittingKind::TeeBranch, 1.151449, 1.261139, 60},
+        {FittingKind::BallValve, 0.259834, 0.079685, 3},      {FittingKind::GateValve, 0.172112, 0.174773, 8},
+        {FittingKind::GlobeValve, 6.534472, 7.169061, 340},   {FittingKind::SwingCheck, 2.481677, 2.139260, 100},
+        {FittingKind::SpringCheck, 16.277847, 12.506280, 600}};
+    for (const Published& row : rows) {
+        const FittingFlow flow{1.61 * inch, 1.5 * inch, 3e4};
+        EXPECT_NEAR(k(row.kind, LossMethod::Hooper, flow), row.hooper, 1e-6) << idOf(row.kind);
+        EXPECT_NEAR(k(row.kind, LossMethod::Darby, flow), row.darby, 1e-6) << idOf(row.kind);
+        const FittingFlow crane{units::millimetres(40.89), {}, 0.0};
+        EXPECT_NEAR(k(row.kind, LossMethod::Crane, crane) / (row.craneLengths * 0.02000465368), 1.0, 1e-5)
+            << idOf(row.kind);
+    }
+}
+
 // Source: worked example printed with the fluids library's Hooper2K: globe valve, bore 2 in, Re 1e4.
 TEST(Fittings, HooperGlobeValve)
 {

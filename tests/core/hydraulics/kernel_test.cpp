@@ -6,6 +6,7 @@
 #include <random>
 
 #include "core/hydraulics/kernel/gradient_method.hpp"
+#include "core/hydraulics/kernel/one_way_set.hpp"
 #include "core/hydraulics/kernel/sparse_ldl.hpp"
 #include "tests/core/hydraulics/example_pumps.hpp"
 
@@ -122,6 +123,30 @@ TEST(GradientMethod, DampedStepsReachTheSameAnswer)
             ASSERT_TRUE(report.converged) << steps << " " << times << " " << report.headResidual;
             for (std::size_t k = 0; k < full.flow.size(); ++k)
                 EXPECT_NEAR(damped.flow[k], full.flow[k], 1e-12) << k;
+        }
+    }
+}
+
+// Links shut by mistake are opened again, and the other way round: the answer does not depend on the first guess.
+TEST(OneWaySet, SettlesFromAnyFirstGuess)
+{
+    const PumpCurve pump = examples::g4500();
+    std::mt19937 random(99);
+    for (int steps : {1, 3, 10}) {
+        std::vector<double> grades;
+        FlowProblem problem = ladder(pump, steps, grades);
+        const std::vector<bool> fed(problem.links.size(), true);
+        const Settled expected = settle(problem, fed, fed, grades);
+        ASSERT_EQ(expected.fault, SettleFault::None);
+        for (int guess = 0; guess < 20; ++guess) {
+            std::vector<bool> open = fed;
+            for (std::size_t k = 0; k < open.size(); ++k)
+                open[k] = !problem.links[k].law.oneWay() || (guess > 0 && random() % 2 == 0);
+            const Settled settled = settle(problem, fed, open, grades);
+            ASSERT_EQ(settled.fault, SettleFault::None) << steps << " " << guess;
+            EXPECT_EQ(settled.open, expected.open) << steps << " " << guess;
+            for (std::size_t k = 0; k < open.size(); ++k)
+                EXPECT_NEAR(settled.state.flow[k], expected.state.flow[k], 1e-12) << k;
         }
     }
 }

@@ -98,6 +98,7 @@ TEST(Network, WaterRunsBackThroughAPlainPipeButNotThroughANonReturnValve)
         EXPECT_LT(lph(r, link), -1000.0);
         EXPECT_LT(units::inMetresHead(r.links[link].frictionLoss), 0.0);
         EXPECT_GT(units::inMetresPerSecond(r.links[link].velocity), 0.0);
+        EXPECT_GT(r.links[link].reynolds, 4000.0);
         EXPECT_NEAR(units::inLitresPerHour(r.nodes[low].delivered), -lph(r, link), 1e-9);
     }
 }
@@ -146,6 +147,20 @@ TEST(Network, APumpThatCannotLiftHoldsItsColumn)
     }
     for (std::size_t outlet : m.outlets)
         EXPECT_EQ(r.links[outlet].state, LinkState::Shut);
+}
+
+// A pump given by two numbers has a level curve at no flow; against a blind end it holds its head and moves nothing.
+TEST(Network, APumpAgainstABlindEndHoldsItsHead)
+{
+    Network n = emptyNetwork();
+    const std::size_t head = n.addJunction(), end = n.addJunction();
+    const PumpCurve pump = *PumpCurve::fromRatings(units::metresHead(2.5), units::litresPerHour(3000));
+    const std::size_t link = n.addLink(level(n, 0.1), head, PumpLink{pump, 1.0});
+    n.addLink(head, end, pipe(27.2, 2, 1));
+    const NetworkResult r = solve(n);
+    ASSERT_TRUE(r.solved());
+    EXPECT_NEAR(lph(r, link), 0.0, 1e-6);
+    EXPECT_NEAR(grade(r, end), 2.6, 1e-9);
 }
 
 TEST(Network, WaterStandsBetweenNonReturnValvesAtTheHighestLevelThatCouldReachIt)

@@ -103,6 +103,27 @@ TEST(PumpCurve, PowerIsUnknownConstantOrACurve)
     EXPECT_NEAR(units::inWatts(*at(curve, 1800)), 30.0, 1e-12);
 }
 
+// Source: scipy 1.10.1, PchipInterpolator; input power that rises and falls, and one that starts against its bend.
+TEST(PumpCurve, PowerCurvesThatTurnAreTheCubicOfScipy)
+{
+    const auto at = [](const std::vector<std::pair<double, double>>& rows, double q) {
+        std::vector<PumpPowerPoint> power;
+        for (const auto& [flow, watts] : rows)
+            power.push_back({units::litresPerHour(flow), units::watts(watts)});
+        return units::inWatts(
+            *PumpCurve::fromPoints(points({{0, 3}, {4000, 0}}), power)->powerAt(units::litresPerHour(q)));
+    };
+    const std::vector<std::pair<double, double>> hump = {{0, 20}, {1000, 30}, {3000, 31}, {4000, 24}};
+    EXPECT_NEAR(at(hump, 500), 26.51348039215686, 1e-12);
+    EXPECT_NEAR(at(hump, 2000), 30.764705882352942, 1e-12);
+    EXPECT_NEAR(at(hump, 3500), 28.6875, 1e-12);
+    const std::vector<std::pair<double, double>> cliff = {{0, 20}, {1000, 20.5}, {1100, 10}, {4000, 9}};
+    EXPECT_NEAR(at(cliff, 300), 20.3285, 1e-12);
+    EXPECT_NEAR(at(cliff, 500), 20.4375, 1e-12);
+    EXPECT_NEAR(at(cliff, 1050), 15.262436174132759, 1e-12);
+    EXPECT_NEAR(at(cliff, 2000), 9.344963195060096, 1e-12);
+}
+
 std::string refusalOf(const base::Outcome<PumpCurve>& outcome)
 {
     return outcome.ok() ? "" : outcome.refusal().id + " " + outcome.refusal().place;

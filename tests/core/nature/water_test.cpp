@@ -33,7 +33,7 @@ TEST(Water, FollowsTheReleasesOfIapws)
     for (const Row& row : releases) {
         const auto water = waterAt(units::celsius(row.celsius));
         ASSERT_TRUE(water.ok()) << row.celsius;
-        EXPECT_NEAR(units::inKilogramsPerCubicMetre(water->density), row.density, 0.01) << row.celsius;
+        EXPECT_NEAR(units::inKilogramsPerCubicMetre(water->density), row.density, 0.002) << row.celsius;
         EXPECT_NEAR(1e6 * units::inPascalSeconds(water->dynamicViscosity) / row.viscosity, 1.0, 1e-3) << row.celsius;
         EXPECT_NEAR(1e6 * units::inSquareMetresPerSecond(water->kinematicViscosity) / row.kinematic, 1.0, 1e-3)
             << row.celsius;
