@@ -24,15 +24,18 @@ struct PortEnd {
     base::Id vessel;
     base::Id port;
     std::optional<double> lossCoefficient; // entry or exit K, overridden
+    std::string extra{};                   // keys this version does not know, JSON object text, kept
     friend bool operator==(const PortEnd&, const PortEnd&) = default;
 };
 struct PumpEnd {
     base::Id pump;
+    std::string extra{};
     friend bool operator==(const PumpEnd&, const PumpEnd&) = default;
 };
 struct TeeEnd {
     base::Id tee;
     std::optional<double> lossCoefficient; // K this run suffers at the tee, overridden
+    std::string extra{};
     friend bool operator==(const TeeEnd&, const TeeEnd&) = default;
 };
 using RunEnd = std::variant<OpenEnd, PortEnd, PumpEnd, TeeEnd>;
@@ -42,6 +45,7 @@ struct Vertex {
     units::Elevation level = units::elevationMetres(0.0);
     std::string bendFittingId;             // catalogue; empty: chosen from the drawn angle
     std::optional<double> lossCoefficient; // bend K, overridden
+    std::string extra{};
     friend bool operator==(const Vertex&, const Vertex&) = default;
 };
 
@@ -53,6 +57,7 @@ struct Valve {
     double station = 0.5;                  // fraction of the run's length from its start, [0, 1]
     double opening = 1.0;                  // 1 open ... 0 closed
     std::optional<double> lossCoefficient; // overridden
+    std::string extra{};
     friend bool operator==(const Valve&, const Valve&) = default;
 };
 
@@ -60,6 +65,7 @@ struct ExtraFitting {
     std::string fittingId;
     int count = 1;
     std::optional<double> lossCoefficient; // of one, overridden
+    std::string extra{};
     friend bool operator==(const ExtraFitting&, const ExtraFitting&) = default;
 };
 

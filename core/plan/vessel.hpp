@@ -55,6 +55,7 @@ struct Port {
 struct Medium {
     std::string mediumId;                     // catalogue
     units::Length depth = units::metres(0.3); // from the inside bottom
+    std::string extra{};
     friend bool operator==(const Medium&, const Medium&) = default;
 };
 
@@ -64,6 +65,7 @@ struct Stand {
     std::optional<units::Mass> mass;            // absent: assumed from the table of the floor room
     int legCount = 4;                           // legs or piers
     units::Length padSide = units::metres(0.1); // side of each square pad
+    std::string extra{};
     friend bool operator==(const Stand&, const Stand&) = default;
 };
 

@@ -52,11 +52,12 @@ std::pair<RunEnd, RunEnd> resolveBoth(Draft& draft, const Target& from, const Ta
     }
     const double length = units::inMetres(lengthOf(draft.the<Run>(first->run)));
     const Split split = splitRun(draft, first->run, first->station);
-    const double at = second->station * length - split.at;
+    const double splitAt = units::inMetres(split.at);
+    const double at = second->station * length - splitAt;
     const Run& half = draft.the<Run>(at <= 0.0 ? split.first : split.second);
     const double halfLength = units::inMetres(lengthOf(half));
     const bool whole = split.first == split.second;
-    const double station = whole ? second->station : (at <= 0.0 ? (at + split.at) / halfLength : at / halfLength);
+    const double station = whole ? second->station : (at <= 0.0 ? (at + splitAt) / halfLength : at / halfLength);
     return {TeeEnd{split.tee, std::nullopt}, resolve(draft, OntoRun{half.id, station})};
 }
 

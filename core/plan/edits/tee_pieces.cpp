@@ -83,7 +83,7 @@ std::optional<Split> takenEndTee(const Run& run, double at, double length)
         return std::nullopt;
     const bool early = at < length - at;
     if (const auto* tee = std::get_if<TeeEnd>(early ? &run.from : &run.to))
-        return Split{tee->tee, run.id, run.id, early ? 0.0 : length};
+        return Split{tee->tee, run.id, run.id, units::metres(early ? 0.0 : length)};
     refuse("plan.too-close-to-end", run.tag, "the place is less than 10 mm from the run's end",
            "a place farther along, or connect to the end itself");
 }
@@ -115,7 +115,7 @@ Split splitRun(Draft& draft, base::Id id, double station)
     made.tag = draft.newTag("R");
     made.extraFittings.clear();
     made.extra.clear();
-    const Split split{tee.id, first.id, second.id, firstLength};
+    const Split split{tee.id, first.id, second.id, units::metres(firstLength)};
     draft.put(std::move(tee));
     draft.put(std::move(first));
     draft.put(std::move(second));

@@ -12,9 +12,9 @@ namespace sumpwright::plan
 
 struct Split {
     base::Id tee;
-    base::Id first;  // half before the tee; the run itself where its end tee was taken
-    base::Id second; // half after it
-    double at = 0.0; // metres from the start
+    base::Id first;   // half before the tee; the run itself where its end tee was taken
+    base::Id second;  // half after it
+    units::Length at; // from the start
 };
 // The longer half keeps id, tag and undrawn fittings; valves and vertices stay on the half they lie on.
 Split splitRun(Draft& draft, base::Id run, double station);
