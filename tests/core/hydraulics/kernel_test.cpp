@@ -65,6 +65,15 @@ TEST(SparseLdl, RefusesAPivotThatIsNotAboveZero)
     EXPECT_FALSE(matrix.solve());
 }
 
+// Flat at rest, a law would give Newton a step without end.
+TEST(LinkLaw, NeverLiesFlat)
+{
+    const PumpCurve level = *PumpCurve::fromRatings(units::metresHead(2.5), units::litresPerHour(3000));
+    EXPECT_GE(LinkLaw::ofPump(level, 1.0).at(0.0).slope, smallestResistance);
+    EXPECT_GE(LinkLaw::ofPipe({0.02, 0.0, 0.0, 5.0}, 1e-6, false, 0.0).at(0.0).slope, smallestResistance);
+    EXPECT_GE(LinkLaw::ofPipe({0.02, 0.0, 0.0, 0.0}, 1e-6, false, 0.0).at(1e-3).loss, 0.9e-6);
+}
+
 LinkLaw pipeLaw(double bore, double length, double sumK, bool oneWay = false)
 {
     return LinkLaw::ofPipe({bore, length, 1.5e-6, sumK}, 1.0034e-6, oneWay, 0.0);
