@@ -82,10 +82,10 @@ void checkSite(const Site& site, FaultFinder& faults)
     faults.within("north", site.north, units::degrees(-360.0), units::degrees(360.0));
     const units::Length none = units::metres(0.0);
     const units::Length wide = units::metres(10.0);
-    faults.within("clearances/aisle", site.clearances.aisle, none, wide);
-    faults.within("clearances/reach", site.clearances.reach, none, wide);
-    faults.within("clearances/headroom", site.clearances.headroom, none, wide);
-    faults.within("clearances/door_margin", site.clearances.doorMargin, none, wide);
+    faults.within("aisle_width", site.clearances.aisle, none, wide);
+    faults.within("reach", site.clearances.reach, none, wide);
+    faults.within("headroom", site.clearances.headroom, none, wide);
+    faults.within("door_margin", site.clearances.doorMargin, none, wide);
 }
 
 void checkFloor(const Floor& floor, FaultFinder& faults)

@@ -14,10 +14,10 @@ void checkShape(const Vessel& vessel, FaultFinder& faults)
 {
     bool sound = faults.size("wall_height", vessel.wallHeight);
     if (const auto* round = std::get_if<RoundShape>(&vessel.shape)) {
-        sound = faults.size("shape/diameter", round->diameter) && sound;
+        sound = faults.size("diameter", round->diameter) && sound;
     } else if (const auto* rectangle = std::get_if<RectangleShape>(&vessel.shape)) {
-        sound = faults.size("shape/length", rectangle->length) && sound;
-        sound = faults.size("shape/width", rectangle->width) && sound;
+        sound = faults.size("length", rectangle->length) && sound;
+        sound = faults.size("width", rectangle->width) && sound;
     }
     if (!faults.within("wall_thickness", vessel.wallThickness, limits::thinnestWall, limits::largestSize) || !sound)
         return;

@@ -24,9 +24,12 @@ std::string text(ContentHash hash); // "16 hex digits-size"
 std::optional<ContentHash> contentHashFrom(std::string_view text);
 
 base::Outcome<std::string> readFile(const std::filesystem::path& path, std::size_t largest);
-// Written beside the target, synced, renamed over it; permissions kept, a symbolic link followed. On any failure the
-// old file is as it was and nothing is left behind.
-std::optional<base::Refusal> writeFile(const std::filesystem::path& path, std::string_view bytes);
+// Written beside the target, renamed over it; permissions kept, a symbolic link followed. On any failure the old file
+// is as it was and nothing is left behind; what a killed writer left is swept up by the next write of that file.
+// `synced` waits for the disk, so that a power cut loses neither; `quick` withstands the end of the program only.
+enum class Durability { synced, quick };
+std::optional<base::Refusal> writeFile(const std::filesystem::path& path, std::string_view bytes,
+                                       Durability durability = Durability::synced);
 
 // What a file held when last read or written here.
 struct FileStamp {

@@ -1,5 +1,5 @@
 // PlanLock: one window writes a plan; a second is told who holds it and opens read-only. Lock files lie in the state
-// folder, keyed by the plan's canonical path; a lock whose owner is dead is taken over.
+// folder, keyed by the plan's canonical path; the system lets go of a dead owner's lock, so it is taken over.
 #pragma once
 
 #include <filesystem>
@@ -26,8 +26,10 @@ public:
     static Answer take(const std::filesystem::path& stateFolder, const std::filesystem::path& planPath);
 
 private:
-    explicit PlanLock(std::filesystem::path file);
+    PlanLock(std::filesystem::path file, int descriptor) : m_file(std::move(file)), m_descriptor(descriptor) {}
+
     std::filesystem::path m_file;
+    int m_descriptor = -1;
 };
 
 } // namespace sumpwright::storage
