@@ -40,14 +40,15 @@ RunLosses lossesOf(const hydraulics::LinkFlow& link, const DrawnRun& run)
     return losses;
 }
 
-Stage<RunFlow> pressureFlow(const DrawnRun& run, const CircuitState& state, std::size_t place)
+// Without a pump that runs nothing moves; with one a run that no water reaches is an island.
+Stage<RunFlow> pressureFlow(const DrawnRun& run, const CircuitState& state, std::size_t place, bool pumped)
 {
     if (run.fault)
         return Stage<RunFlow>::notComputed(*run.fault);
     const hydraulics::LinkFlow* link = state.network.runLink(place);
     if (!link)
         return RunFlow{units::Flow(), RunLosses{}, false}; // closed, or an open end: nothing runs
-    if (link->state == hydraulics::LinkState::Unfed)
+    if (link->state == hydraulics::LinkState::Unfed && pumped)
         return Stage<RunFlow>::notSolved({"run-unfed", "no vessel's water reaches this run", run.id});
     return RunFlow{state.network.flowAlong(place), lossesOf(*link, run), false};
 }
@@ -93,11 +94,12 @@ FlowResult flowResultOf(const Pipework& pipework, const Circuits& circuits)
     for (const SolvedCircuit& solved : circuits.all)
         for (const RunningState which : allRunningStates) {
             const Stage<CircuitState>& state = solved.state[which];
+            const bool pumped = pumpRuns(pipework, solved.circuit);
             for (std::size_t i = 0; i < solved.circuit.runs.size(); ++i) {
                 const DrawnRun& run = pipework.runs[solved.circuit.runs[i]];
                 Stage<RunFlow>& flow = result.runs[solved.circuit.runs[i]].flow[which];
                 flow = !state                                   ? Stage<RunFlow>::missingAs(state)
-                       : run.service == plan::Service::pressure ? pressureFlow(run, *state, i)
+                       : run.service == plan::Service::pressure ? pressureFlow(run, *state, i, pumped)
                                                                 : gravityFlow(*state, i);
             }
             for (std::size_t i = 0; i < solved.circuit.tees.size(); ++i) {
