@@ -45,7 +45,8 @@ struct JsonLimits {
 // storage.duplicate-key; the place is "line N".
 base::Outcome<JsonNode> readJson(std::string_view text, const JsonLimits& limits);
 
-// Two spaces of indent; what holds no list or object and fits one line stays on it. Ends without a line break.
+// Two spaces of indent; what fits one line and is not nested deeper than a list in an object stays on one. Ends
+// without a line break.
 std::string laidOut(const JsonNode& node);
 // In one line without spaces between.
 std::string compact(const JsonNode& node);

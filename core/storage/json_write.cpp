@@ -1,4 +1,6 @@
 
+#include <algorithm>
+
 #include "core/storage/json_node.hpp"
 #include "core/storage/utf8.hpp"
 
@@ -34,12 +36,12 @@ void appendEscaped(std::string& out, std::string_view text)
     out += '"';
 }
 
-bool holdsNone(const JsonNode& node)
+// Holds single values, or lists and objects of single values.
+bool shallow(const JsonNode& node, int levels = 2)
 {
-    for (const JsonNode& item : node.items)
-        if (!item.items.empty())
-            return false;
-    return true;
+    return node.items.empty() ||
+           (levels > 0 && std::all_of(node.items.begin(), node.items.end(),
+                                      [levels](const JsonNode& item) { return shallow(item, levels - 1); }));
 }
 
 class Writer
@@ -78,7 +80,7 @@ public:
 
     void laidOut(const JsonNode& node, std::size_t indent)
     {
-        if (holdsNone(node) && fits(node, indent))
+        if (shallow(node) && fits(node, indent))
             return;
         m_out += open(node);
         for (std::size_t i = 0; i < node.items.size(); ++i) {

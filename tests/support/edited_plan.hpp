@@ -114,8 +114,8 @@ struct SmallSystem : EditedPlan {
         bedA = vessel(VesselKind::mediaBed, 4.5, 3.0);
         bedB = vessel(VesselKind::mediaBed, 4.5, 5.0);
         pump = apply(placePump(sump, at(1.3, 1.5), "G4500"));
-        main = run(AtPump{pump}, inlet(tank), {vertex(1.3, 1.5, 1.4), vertex(0.5, 1.5, 1.4), vertex(0.5, 7.0, 1.4),
-                                               vertex(0.94, 7.0, 1.4)});
+        main = run(AtPump{pump}, inlet(tank),
+                   {vertex(1.3, 1.5, 1.4), vertex(0.5, 1.5, 1.4), vertex(0.5, 7.0, 1.4), vertex(0.94, 7.0, 1.4)});
         toBed = run(OntoRun{main, 0.4}, inlet(bedA), {vertex(0.5, 3.0, 1.4), vertex(3.7, 3.0, 1.4)});
         toSecondBed = run(OntoRun{toBed, 0.5}, inlet(bedB),
                           {vertex(2.0, 3.0, 1.4), vertex(2.0, 5.0, 1.4), vertex(3.7, 5.0, 1.4)});

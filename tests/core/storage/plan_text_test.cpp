@@ -1,0 +1,124 @@
+#include <gtest/gtest.h>
+
+#include <clocale>
+
+#include "core/storage/plan_text.hpp"
+#include "tests/support/edited_plan.hpp"
+
+using namespace sumpwright;
+using namespace sumpwright::storage;
+
+namespace
+{
+
+LoadedPlan loaded(const std::string& text)
+{
+    auto outcome = loadText(text);
+    EXPECT_TRUE(outcome.ok()) << base::oneLine(outcome.refusal());
+    return std::move(outcome).value();
+}
+
+std::string replaced(std::string text, const std::string& what, const std::string& by)
+{
+    const auto at = text.find(what);
+    EXPECT_NE(at, std::string::npos) << what;
+    return text.replace(at, what.size(), by);
+}
+
+} // namespace
+
+TEST(PlanText, GivesTheSamePlanAndTheSameBytesBack)
+{
+    const test::SmallSystem system;
+    const std::string text = saveText(system.plan);
+    const LoadedPlan back = loaded(text);
+    EXPECT_TRUE(back.plan == system.plan);
+    EXPECT_EQ(saveText(back.plan), text);
+    EXPECT_TRUE(back.unknownKeys.empty());
+    EXPECT_EQ(back.fromVersion, planVersion);
+}
+
+TEST(PlanText, OfAnEmptyPlanIsShortAndComesBack)
+{
+    const plan::Plan empty;
+    const std::string text = saveText(empty);
+    EXPECT_TRUE(loaded(text).plan == empty);
+    EXPECT_LT(text.size(), 1000u);
+    EXPECT_NE(text.find("\"format\": \"sumpwright-plan\""), std::string::npos);
+}
+
+TEST(PlanText, WritesQuantitiesAsPeopleReadThem)
+{
+    const std::string text = saveText(test::SmallSystem().plan);
+    for (const char* piece : {"\"altitude\": \"240 m\"", "\"diameter\": \"1.4 m\"", "\"base_level\": \"0.6 m\"",
+                              "\"centre\": [\"4.5 m\", \"3 m\"]", "\"power_price\": \"0.31 /kWh\"",
+                              "\"design_water\": \"20 degC\"", "\"station\": "})
+        EXPECT_NE(text.find(piece), std::string::npos) << piece;
+}
+
+TEST(PlanText, GivesNewElementsIdsAboveAllInTheFile)
+{
+    const test::SmallSystem system;
+    EXPECT_EQ(loaded(saveText(system.plan)).plan.nextId, system.plan.nextId);
+}
+
+TEST(PlanText, KeepsUnknownKeysEverywhereAndTellsOfThem)
+{
+    std::string text = saveText(test::SmallSystem().plan);
+    text = replaced(text, "\"site\": {", "\"site\": {\"paint\": [1, 2.50, {\"deep\": null}],");
+    text = replaced(text, "\"kind\": \"fish-tank\",", "\"kind\": \"fish-tank\", \"colour\": \"green\",");
+    text = replaced(text, "\"legs\": 4,", "\"legs\": 4, \"brace\": true,");
+    text = replaced(text, "{\"at\": [", "{\"glue\": \"yes\", \"at\": [");
+    text = replaced(text, "\"from\": {\"pump\":", "\"from\": {\"hose\": 1, \"pump\":");
+    text = replaced(text, "\"version\": 1,", "\"version\": 1, \"author_tool\": \"by hand\",");
+    const LoadedPlan first = loaded(text);
+    ASSERT_EQ(first.unknownKeys.size(), 6u);
+    EXPECT_NE(first.unknownKeys[0].find("/site/paint"), std::string::npos) << first.unknownKeys[0];
+    const std::string kept = saveText(first.plan);
+    for (const char* piece : {"\"paint\": ", "2.50", "\"colour\": \"green\"", "\"brace\": true", "\"glue\": \"yes\"",
+                              "\"hose\": 1", "\"author_tool\": \"by hand\""})
+        EXPECT_NE(kept.find(piece), std::string::npos) << piece;
+    EXPECT_EQ(saveText(loaded(kept).plan), kept);
+}
+
+TEST(PlanText, KeepsWordsOfEveryAlphabet)
+{
+    test::EditedPlan drawn;
+    const std::string name = "Fischhaus \xC3\x84 \"Nord\" \\ \xF0\x9F\x90\x9F";
+    drawn.apply(plan::setSiteName(name));
+    drawn.apply(plan::placeNote(test::at(1, 1), "first line\nsecond\tline"));
+    const std::string text = saveText(drawn.plan);
+    EXPECT_EQ(loaded(text).plan.site->name, name);
+    EXPECT_EQ((*loaded(text).plan.notes.begin())->text, "first line\nsecond\tline");
+}
+
+TEST(PlanText, MendsBrokenLettersWhenWriting)
+{
+    plan::Plan plan;
+    plan::Site site;
+    site.name = "half \xC3";
+    plan.site = std::make_shared<const plan::Site>(site);
+    EXPECT_EQ(loaded(saveText(plan)).plan.site->name, "half \xEF\xBF\xBD");
+}
+
+TEST(PlanText, IsTheSameUnderEveryLocale)
+{
+    const test::SmallSystem system;
+    const std::string text = saveText(system.plan);
+    for (const char* name : {"de_DE.UTF-8", "fr_FR.UTF-8", "C.UTF-8", ""}) {
+        if (!std::setlocale(LC_ALL, name))
+            continue;
+        EXPECT_EQ(saveText(system.plan), text) << name;
+        EXPECT_TRUE(loaded(text).plan == system.plan) << name;
+    }
+    std::setlocale(LC_ALL, "C");
+}
+
+TEST(PlanText, ReadsQuantitiesInOtherUnits)
+{
+    std::string text = saveText(test::SmallSystem().plan);
+    text = replaced(text, "\"diameter\": \"1.4 m\"", "\"diameter\": \"4 ft 8 in\"");
+    const auto plan = loaded(text).plan;
+    const auto& tank = **plan.vessels.begin();
+    EXPECT_NEAR(units::inMetres(std::get<plan::RoundShape>(tank.shape).diameter), 1.4224, 1e-12);
+}
