@@ -1,0 +1,121 @@
+#include "ui/properties/pump_curve_list.hpp"
+
+#include <QPushButton>
+
+#include "core/plan/edits/pump.hpp"
+#include "ui/properties/field_row.hpp"
+
+namespace sumpwright::ui::properties
+{
+
+namespace
+{
+class CurveRow : public FieldRow
+{
+public:
+    CurveRow(Chosen pump, std::size_t index, QWidget* parent) : FieldRow(std::move(pump), {}, parent), m_index(index)
+    {
+        const auto number = static_cast<int>(index) + 1;
+        setAccessibleName(PumpCurveList::tr("Point %1").arg(number));
+        addLabel(QString::number(number));
+        addField(coordinate<units::Flow>(PumpCurveList::tr("Point %1, flow").arg(number), &plan::CurvePoint::flow));
+        addField(coordinate<units::Head>(PumpCurveList::tr("Point %1, head").arg(number), &plan::CurvePoint::head));
+        addEnd(button(PumpCurveList::tr("Remove"), PumpCurveList::tr("Remove point %1").arg(number), [this] {
+            auto curve = pumpNow().ownCurve;
+            curve.erase(curve.begin() + static_cast<std::ptrdiff_t>(m_index));
+            return plan::setPumpCurve(chosen().ids, std::move(curve), pumpNow().ownPower);
+        }));
+    }
+
+private:
+    const plan::Pump& pumpNow() const { return *chosen().plan().pumps.find(chosen().first()); }
+
+    template <class Kind> EntryField* coordinate(const QString& name, Kind plan::CurvePoint::*which)
+    {
+        const auto read = [this, which](const plan::Plan& plan) {
+            Shared<Kind> shared;
+            const auto* pump = plan.pumps.find(chosen().first());
+            if (pump && m_index < pump->ownCurve.size())
+                shared.add(pump->ownCurve[m_index].*which);
+            return shared;
+        };
+        return quantityField<Kind>(name, read, [this, which](const Kind& value) {
+            auto curve = pumpNow().ownCurve;
+            curve.at(m_index).*which = value;
+            return plan::setPumpCurve(chosen().ids, std::move(curve), pumpNow().ownPower);
+        });
+    }
+
+    std::size_t m_index;
+};
+} // namespace
+
+PumpCurveList::PumpCurveList(Chosen about, QWidget* parent) : RowList(std::move(about), tr("Pump curve"), parent)
+{
+    addFact(tr("From the catalogue"), [this](const plan::Plan& plan) { return catalogueCurve(plan); });
+    const QString input = tr("Electrical input");
+    auto* power = optionalField<units::Power>(
+        input,
+        [this](const plan::Plan& plan) {
+            const auto* pump = plan.pumps.find(chosen().first());
+            return sharedOne(pump ? pump->ownPower : std::optional<units::Power>());
+        },
+        [this](const std::optional<units::Power>& value) {
+            return plan::setPumpCurve(chosen().ids, chosen().plan().pumps.find(chosen().first())->ownCurve, value);
+        },
+        tr("not given"));
+    auto* more = button(tr("Add point"), tr("Add a point to the curve"), [this] { return addPoint(); });
+    addBelow(more);
+    addRow(input, power);
+    auto* heads = fieldHeads({tr("Flow"), tr("Head")}, true, this);
+    addWide(heads);
+    onRefresh([this, heads, more, power](const plan::Plan& plan) {
+        const auto* pump = plan.pumps.find(chosen().first());
+        const bool own = pump && pump->modelId.empty();
+        setRowVisible(heads, own);
+        more->setVisible(own);
+        setRowVisible(power, own);
+    });
+}
+
+RowList::Keys PumpCurveList::keysNow() const
+{
+    Keys keys;
+    if (const auto* pump = chosen().plan().pumps.find(chosen().first()); pump && pump->modelId.empty())
+        for (std::size_t index = 0; index < pump->ownCurve.size(); ++index)
+            keys.push_back(std::to_string(index));
+    return keys;
+}
+
+Section* PumpCurveList::makeRow(const std::string&, std::size_t index) { return new CurveRow(chosen(), index, this); }
+
+QString PumpCurveList::catalogueCurve(const plan::Plan& plan) const
+{
+    const auto* pump = plan.pumps.find(chosen().first());
+    if (!pump || pump->modelId.empty())
+        return {};
+    const auto model = chosen().document.catalogue()->pump(pump->modelId);
+    if (!model)
+        return tr("%1 is not in the catalogue").arg(QString::fromStdString(pump->modelId));
+    QStringList points;
+    for (const auto& point : (*model)->points)
+        points << tr("%1 at %2")
+                      .arg(chosen().display().quantityText(point.flow), chosen().display().quantityText(point.head));
+    return points.join(QStringLiteral("; "));
+}
+
+// Between the last two points, so that the curve keeps its shape.
+plan::Edit PumpCurveList::addPoint() const
+{
+    const auto& pump = *chosen().plan().pumps.find(chosen().first());
+    auto curve = pump.ownCurve;
+    if (curve.size() >= 2) {
+        const auto& last = curve[curve.size() - 1];
+        const auto& before = curve[curve.size() - 2];
+        const plan::CurvePoint middle{(before.flow + last.flow) / 2.0, (before.head + last.head) / 2.0};
+        curve.insert(curve.end() - 1, middle);
+    }
+    return plan::setPumpCurve(chosen().ids, std::move(curve), pump.ownPower);
+}
+
+} // namespace sumpwright::ui::properties

@@ -1,0 +1,65 @@
+#include "ui/properties/quiet_label.hpp"
+
+#include <QEvent>
+
+#include "ui/style/palette.hpp"
+
+namespace sumpwright::ui::properties
+{
+
+namespace
+{
+QColor colourOf(QuietLabel::Tone tone, const style::Theme& theme)
+{
+    switch (tone) {
+    case QuietLabel::Tone::plain:
+        return theme.ink;
+    case QuietLabel::Tone::quiet:
+        return theme.quiet;
+    case QuietLabel::Tone::fault:
+        return theme.fault;
+    case QuietLabel::Tone::caution:
+        return theme.caution;
+    case QuietLabel::Tone::stale:
+        return theme.stale;
+    }
+    return theme.ink;
+}
+} // namespace
+
+QuietLabel::QuietLabel(Tone tone, QWidget* parent) : QLabel(parent), m_tone(tone)
+{
+    setWordWrap(true);
+    setTextFormat(Qt::PlainText);
+    setTextInteractionFlags(Qt::TextSelectableByMouse);
+    setFocusPolicy(Qt::NoFocus);
+    recolour();
+}
+
+void QuietLabel::setTone(Tone tone)
+{
+    if (tone == m_tone)
+        return;
+    m_tone = tone;
+    recolour();
+}
+
+void QuietLabel::changeEvent(QEvent* event)
+{
+    QLabel::changeEvent(event);
+    if (event->type() == QEvent::PaletteChange || event->type() == QEvent::ParentChange)
+        recolour();
+}
+
+// The ground tells the theme; only the ink is this label's own, so a change of theme still reaches the ground.
+void QuietLabel::recolour()
+{
+    const QColor colour = colourOf(m_tone, style::themeOf(*this));
+    if (palette().color(QPalette::WindowText) == colour)
+        return;
+    QPalette own;
+    own.setColor(QPalette::WindowText, colour);
+    setPalette(own);
+}
+
+} // namespace sumpwright::ui::properties

@@ -1,0 +1,48 @@
+#include "ui/properties/result_field.hpp"
+
+#include <QHBoxLayout>
+#include <QPushButton>
+
+#include "ui/properties/quiet_label.hpp"
+#include "ui/style/type.hpp"
+
+namespace sumpwright::ui::properties
+{
+
+ResultField::ResultField(const QString& name, Text text, Working working, QWidget* parent)
+    : QWidget(parent), m_text(std::move(text)), m_working(std::move(working)),
+      m_value(new QuietLabel(QuietLabel::Tone::plain, this))
+{
+    m_value->setAccessibleName(name);
+    auto* line = new QHBoxLayout(this);
+    line->setContentsMargins(0, 0, 0, 0);
+    line->setSpacing(style::step);
+    line->addWidget(m_value, 1);
+    if (!m_working)
+        return;
+    m_button = new QPushButton(tr("Show working"), this);
+    m_button->setFlat(true);
+    m_button->setMinimumHeight(style::leastTarget);
+    m_button->setAccessibleName(tr("Show working: %1").arg(name));
+    m_button->setToolTip(tr("Opens the worksheet behind this value, filled with its numbers"));
+    m_button->setVisible(false);
+    line->addWidget(m_button, 0, Qt::AlignTop);
+    connect(m_button, &QPushButton::clicked, this, [this] {
+        if (m_ready)
+            Q_EMIT workingWanted(*m_ready);
+    });
+}
+
+void ResultField::show(const assessment::Assessment* results, bool stale)
+{
+    m_words = results ? m_text(*results) : QString();
+    m_ready = results && m_working && !m_words.isEmpty() ? m_working(*results) : std::nullopt;
+    m_value->setTone(stale ? QuietLabel::Tone::stale : QuietLabel::Tone::plain);
+    m_value->setText(stale && !m_words.isEmpty() ? tr("%1 (stale)").arg(m_words) : m_words);
+    if (m_button)
+        m_button->setVisible(m_ready.has_value());
+}
+
+QString ResultField::shownText() const { return m_value->text(); }
+
+} // namespace sumpwright::ui::properties
