@@ -29,10 +29,11 @@ public:
     virtual void move(const CanvasPointer&) {} // with and without a button held
     virtual void release(const CanvasPointer&) {}
     virtual void doubleClick(const CanvasPointer& pointer) { press(pointer); }
-    virtual bool key(QKeyEvent&) { return false; } // true: used up
-    virtual void planChanged() {}                  // the shown plan, the selection or the zoom changed
-    virtual bool busy() const { return false; }    // a gesture is under way
-    virtual void giveBack() {}                     // ends the gesture without an edit
+    virtual bool key(QKeyEvent&) { return false; }                   // true: used up
+    virtual bool wantsKey(const QKeyEvent&) const { return busy(); } // before any shortcut of that letter
+    virtual void planChanged() {}               // the shown plan, the selection or the zoom changed
+    virtual bool busy() const { return false; } // a gesture is under way
+    virtual void giveBack() {}                  // ends the gesture without an edit
     virtual Qt::CursorShape cursor() const { return Qt::ArrowCursor; }
 };
 

@@ -52,6 +52,8 @@ PlanView::PlanView(document::Document& document, CanvasSettings& settings, QWidg
 
 PlanView::~PlanView()
 {
+    Q_EMIT leaving();
+    m_tool = nullptr;
     setScene(nullptr); // the scene dies before the view's base
 }
 
@@ -265,6 +267,20 @@ void PlanView::changeEvent(QEvent* event)
         m_furniture->refresh();
     }
     QGraphicsView::changeEvent(event);
+}
+
+// Letters and digits typed into a gesture belong to the tool, not to the shortcut of that letter.
+bool PlanView::event(QEvent* event)
+{
+    if (event->type() == QEvent::ShortcutOverride && m_tool) {
+        const auto& key = static_cast<const QKeyEvent&>(*event);
+        const bool plain = !(key.modifiers() & (Qt::ControlModifier | Qt::AltModifier | Qt::MetaModifier));
+        if (plain && m_tool->wantsKey(key)) {
+            event->accept();
+            return true;
+        }
+    }
+    return QGraphicsView::event(event);
 }
 
 bool PlanView::viewportEvent(QEvent* event)

@@ -63,6 +63,7 @@ public:
     void selectNext(int step);
 
 Q_SIGNALS:
+    void leaving(); // the view is being destroyed: nobody may use it any more
     void pointerMoved(sumpwright::plan::Point place);
     void pointerLeft();
     void zoomChanged();
@@ -70,6 +71,7 @@ Q_SIGNALS:
     void elementActivated(sumpwright::base::Id id); // double click or Enter: open its properties
 
 protected:
+    bool event(QEvent* event) override;
     void drawBackground(QPainter* painter, const QRectF& area) override;
     void mousePressEvent(QMouseEvent* event) override;
     void mouseMoveEvent(QMouseEvent* event) override;

@@ -1,0 +1,71 @@
+// PipeTool: draws a run from a port, pump, tee, run, vessel or from nowhere, corner by corner, to where it ends.
+//
+// A click on a free port, pump, tee or run ends it there; Enter or a double click ends it where it is, inside a vessel
+// as a new inlet. L types the level (a vertical leg), a number fixes the length of the next leg, J walks the crosshair
+// over the connections, Backspace drops the last corner, Esc the whole run.
+#pragma once
+
+#include "ui/tools/pipe_sketch.hpp"
+#include "ui/tools/tool.hpp"
+#include "ui/tools/typed_lengths.hpp"
+
+QT_BEGIN_NAMESPACE
+class QComboBox;
+class QLineEdit;
+QT_END_NAMESPACE
+
+namespace sumpwright::ui::tools
+{
+
+class ToolStrip;
+
+class PipeTool final : public PointingTool
+{
+    Q_OBJECT
+
+public:
+    explicit PipeTool(canvas::PlanView& view);
+    void begin() override;
+    void end() override;
+    QString hint() const override;
+    bool busy() const override { return m_sketch.begun(); }
+    void giveBack() override;
+    void doubleClick(const canvas::CanvasPointer& pointer) override;
+    bool wantsKey(const QKeyEvent& event) const override;
+
+    const PipeSketch& sketch() const { return m_sketch; }
+    QLineEdit* levelField() const { return m_level; }
+    QComboBox* pipeChoice() const { return m_pipe; }
+    QComboBox* serviceChoice() const { return m_service; }
+
+protected:
+    void pressed(const canvas::CanvasPointer& pointer) override;
+    void moved(const canvas::CanvasPointer& pointer) override;
+    void released(const canvas::CanvasPointer& pointer) override;
+    bool otherKey(QKeyEvent& event) override;
+
+private:
+    Snapped meant(const canvas::CanvasPointer& pointer) const;
+    void startAt(const Snapped& found);
+    void finishAt(const Snapped& found);
+    void finishHere();
+    void commit(plan::RunWish wish);
+    void showSketch();
+    void jump(int step);
+    QString levelEntered(const QString& text);
+    void showLevel();
+    std::optional<plan::Service> chosenService() const; // absent: told by what is met
+
+    PipeSketch m_sketch;
+    TypedLengths m_typed;
+    std::optional<QPoint> m_pressView;
+    std::optional<units::Elevation> m_wantedLevel; // typed before the start
+    std::vector<std::string> m_pipeIds;
+    int m_jump = -1;
+    ToolStrip* m_strip = nullptr;
+    QLineEdit* m_level = nullptr;
+    QComboBox* m_pipe = nullptr;
+    QComboBox* m_service = nullptr;
+};
+
+} // namespace sumpwright::ui::tools

@@ -1,0 +1,92 @@
+#include "ui/tools/place_pump_tool.hpp"
+
+#include <QComboBox>
+#include <QPainterPath>
+
+#include "core/plan/edits/place.hpp"
+#include "ui/canvas/plan_view.hpp"
+#include "ui/canvas/scene_point.hpp"
+#include "ui/text/subject.hpp"
+#include "ui/tools/tool_strip.hpp"
+
+namespace sumpwright::ui::tools
+{
+
+namespace
+{
+constexpr double bodyRadius = 80.0; // scene millimetres of the ghost
+
+QPolygonF ghostAt(QPointF centre)
+{
+    QPainterPath circle;
+    circle.addEllipse(centre, bodyRadius, bodyRadius);
+    return circle.toFillPolygon();
+}
+} // namespace
+
+PlacePumpTool::PlacePumpTool(canvas::PlanView& view) : PointingTool(view)
+{
+    const auto& pumps = document().catalogue()->pumps();
+    if (pumps.empty())
+        return;
+    m_model = pumps.front().id;
+    QStringList names;
+    for (const auto& pump : pumps)
+        names.append(QString::fromStdString(pump.name));
+    m_strip = new ToolStrip(view);
+    m_strip->addChoice(tr("Pump"), names, [this](int index) {
+        m_model = document().catalogue()->pumps()[static_cast<std::size_t>(index)].id;
+    });
+}
+
+void PlacePumpTool::begin()
+{
+    if (m_strip)
+        m_strip->placeAndShow();
+}
+
+void PlacePumpTool::end()
+{
+    if (m_strip)
+        m_strip->hide();
+    PointingTool::end();
+}
+
+QString PlacePumpTool::hint() const { return tr("Click inside a sump to stand a pump there."); }
+
+void PlacePumpTool::moved(const canvas::CanvasPointer& pointer)
+{
+    const auto found = snapped(pointer);
+    const auto* vessel = vesselAt(plan(), found.at);
+    canvas::Overlay overlay;
+    overlay.cue = found.cue;
+    if (vessel) {
+        overlay.sketch = ghostAt(canvas::toScene(found.at));
+        overlay.sketchClosed = true;
+        overlay.readOut = tr("in %1").arg(text::subject(plan(), vessel->id));
+        overlay.readOutAt = canvas::toScene(found.at);
+    }
+    announce(found.cue);
+    show(std::move(overlay));
+}
+
+void PlacePumpTool::pressed(const canvas::CanvasPointer& pointer)
+{
+    if (!mayEdit())
+        return;
+    const auto at = snapped(pointer).at;
+    const auto* vessel = vesselAt(plan(), at);
+    if (!vessel) {
+        document().say(tr("A pump stands in a vessel: click inside a sump."));
+        return;
+    }
+    const base::Id placed{plan().nextId};
+    if (!document().commit(plan::placePump(vessel->id, at, m_model)))
+        return;
+    document().select({placed});
+    show({});
+    if (!(pointer.modifiers & Qt::ShiftModifier))
+        Q_EMIT finished();
+}
+
+} // namespace sumpwright::ui::tools

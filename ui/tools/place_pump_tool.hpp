@@ -1,0 +1,34 @@
+// PlacePumpTool: a click inside a vessel stands a pump there.
+#pragma once
+
+#include <string>
+
+#include "ui/tools/tool.hpp"
+
+namespace sumpwright::ui::tools
+{
+
+class ToolStrip;
+
+class PlacePumpTool final : public PointingTool
+{
+    Q_OBJECT
+
+public:
+    explicit PlacePumpTool(canvas::PlanView& view);
+    void begin() override;
+    void end() override;
+    QString hint() const override;
+    const std::string& model() const { return m_model; }
+    void setModel(std::string catalogueId) { m_model = std::move(catalogueId); }
+
+protected:
+    void pressed(const canvas::CanvasPointer& pointer) override;
+    void moved(const canvas::CanvasPointer& pointer) override;
+
+private:
+    std::string m_model;
+    ToolStrip* m_strip = nullptr;
+};
+
+} // namespace sumpwright::ui::tools

@@ -1,0 +1,63 @@
+// SelectTool: picks, moves, sizes, turns; the tool one comes back to.
+//
+// Click selects (again on the same place: what lies below), Ctrl adds, Shift toggles; a drag on nothing draws a
+// marquee. Drags snap, Ctrl held suspends that; a number typed fixes a length. Arrows nudge by one grid step, Shift by
+// ten, Ctrl by 1 mm. Esc gives back, Del deletes and says what came loose. Enter or double click asks for properties.
+#pragma once
+
+#include <memory>
+
+#include "ui/tools/gesture.hpp"
+#include "ui/tools/tool.hpp"
+
+namespace sumpwright::ui::tools
+{
+
+class SelectTool final : public Tool
+{
+    Q_OBJECT
+
+public:
+    explicit SelectTool(canvas::PlanView& view);
+    ~SelectTool() override;
+    QString hint() const override;
+    bool busy() const override { return m_press.has_value(); }
+    bool wantsKey(const QKeyEvent& event) const override;
+    void begin() override { planChanged(); }
+    void end() override;
+    void press(const canvas::CanvasPointer& pointer) override;
+    void move(const canvas::CanvasPointer& pointer) override;
+    void release(const canvas::CanvasPointer& pointer) override;
+    void doubleClick(const canvas::CanvasPointer& pointer) override;
+    bool key(QKeyEvent& event) override;
+    void planChanged() override; // handles follow the plan, unless a drag is under way
+    void giveBack() override;
+    Qt::CursorShape cursor() const override { return m_cursor; }
+
+private:
+    struct Press {
+        canvas::CanvasPointer pointer;
+        std::unique_ptr<Gesture> gesture; // null: a marquee
+        base::Id element;                 // picked up; none on a handle or on nothing
+        bool dragged = false;
+        bool plainClick = true;       // neither adds nor toggles
+        std::vector<base::Id> before; // the selection a marquee starts from
+        std::optional<plan::Edit> edit;
+    };
+    std::optional<canvas::Handle> handleAt(QPointF scene) const;
+    void pick(const canvas::CanvasPointer& pointer, Press& press);
+    void dragGesture(const canvas::CanvasPointer& pointer);
+    void dragMarquee(const canvas::CanvasPointer& pointer);
+    void clicked(const canvas::CanvasPointer& pointer, const Press& press);
+    void showHandles();
+    void nudge(plan::Point by);
+    void deleteSelected();
+    bool gestureKey(QKeyEvent& event);
+    bool nudgeKey(const QKeyEvent& event);
+
+    std::optional<Press> m_press;
+    canvas::CanvasPointer m_last;
+    Qt::CursorShape m_cursor = Qt::ArrowCursor;
+};
+
+} // namespace sumpwright::ui::tools

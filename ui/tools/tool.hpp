@@ -1,0 +1,91 @@
+// Tool: what all tools share - document, view, snapping, the crosshair that lets the keyboard point, typed numbers.
+//
+// One gesture is one undo step: tools preview while it lasts and commit once. Ctrl held suspends snapping. Tools that
+// place things: arrow keys move a crosshair by one grid step (Shift ten, Ctrl 1 mm), Enter clicks there, Esc gives
+// back.
+#pragma once
+
+#include <QObject>
+
+#include <optional>
+
+#include "ui/canvas/canvas_tool.hpp"
+#include "ui/canvas/overlay.hpp"
+#include "ui/document/document.hpp"
+#include "ui/tools/snap.hpp"
+
+namespace sumpwright::ui::canvas
+{
+class PlanView;
+}
+
+namespace sumpwright::ui::tools
+{
+
+class Tool : public QObject, public canvas::CanvasTool
+{
+    Q_OBJECT
+
+public:
+    explicit Tool(canvas::PlanView& view);
+
+    virtual void begin() {}                     // became the active tool
+    virtual void end() { giveBack(); }          // another one takes over
+    virtual QString hint() const { return {}; } // what to do next, for the status bar
+    Qt::CursorShape cursor() const override { return Qt::CrossCursor; }
+
+Q_SIGNALS:
+    void hintChanged();
+    void finished(); // done: the select tool takes over
+
+protected:
+    canvas::PlanView& view() const { return m_view; }
+    document::Document& document() const;
+    const plan::Plan& plan() const { return document().committed(); }
+    SnapRules rulesFor(const canvas::CanvasPointer& pointer) const;
+    Snapped snapped(const canvas::CanvasPointer& pointer) const;
+    bool mayEdit();                                           // false on a read-only plan, and says so
+    void announce(const std::optional<canvas::SnapCue>& cue); // its name in the status bar, once
+
+    static constexpr double reachPixels = 10.0;
+    static constexpr int dragPixels = 5; // a press becomes a drag beyond this
+
+private:
+    canvas::PlanView& m_view;
+    QString m_announced;
+};
+
+// A tool that points: with the mouse or with the keyboard's crosshair.
+class PointingTool : public Tool
+{
+    Q_OBJECT
+
+public:
+    using Tool::Tool;
+    void end() override;
+    bool key(QKeyEvent& event) override;
+    void press(const canvas::CanvasPointer& pointer) final;
+    void move(const canvas::CanvasPointer& pointer) final;
+    void release(const canvas::CanvasPointer& pointer) final;
+    const std::optional<plan::Point>& crosshair() const { return m_crosshair; }
+
+protected:
+    virtual void pressed(const canvas::CanvasPointer& pointer) = 0;
+    virtual void moved(const canvas::CanvasPointer& pointer) = 0;
+    virtual void released(const canvas::CanvasPointer&) {}
+    virtual bool otherKey(QKeyEvent&) { return false; }
+    void show(canvas::Overlay overlay); // adds the crosshair
+    void putCrosshair(plan::Point place);
+    // The last place pointed at, by either means.
+    const canvas::CanvasPointer& pointer() const { return m_pointer; }
+
+private:
+    bool moveCrosshair(const QKeyEvent& event);
+    canvas::CanvasPointer crosshairPointer() const;
+
+    std::optional<plan::Point> m_crosshair;
+    canvas::CanvasPointer m_pointer;
+    bool m_pointed = false;
+};
+
+} // namespace sumpwright::ui::tools
