@@ -4,6 +4,7 @@
 #include <gtest/gtest.h>
 
 #include <array>
+#include <cmath>
 #include <cstdlib>
 #include <string>
 
@@ -34,6 +35,11 @@ constexpr const char* comma = "units.comma";
 constexpr const char* two = "units.ambiguous-number";
 constexpr const char* syntax = "units.syntax";
 constexpr const char* number = "units.not-a-number";
+constexpr const char* kind = "units.wrong-kind";
+constexpr const char* unit = "units.unknown-unit";
+constexpr const char* missing = "units.missing-unit";
+constexpr const char* finite = "units.not-finite";
+constexpr const char* zero = "units.divide-by-zero";
 
 const Row rows[] = {
     {"1.5 m", {"1.5", "1.5", "1.5", "1.5", "1.5"}},
@@ -74,6 +80,36 @@ const Row rows[] = {
     {"1, m", {comma, comma, comma, comma, comma}},
     {"1,2 m + 30 cm", {comma, "1.5", "1.5", "1.5", "1.5"}},
     {"2*600 mm", {"1.2", "1.2", "1.2", "1.2", "1.2"}},
+    {"2.4 m", {"2.4", "2.4", "2.4", "2.4", "2.4"}},
+    {"2400 mm", {"2.4", "2.4", "2.4", "2.4", "2.4"}},
+    {"  240cm ", {"2.4", "2.4", "2.4", "2.4", "2.4"}},
+    {"4 ft 2 in", {"1.27", "1.27", "1.27", "1.27", "1.27"}},
+    {"4 ft 2 1/2 in", {"1.2827", "1.2827", "1.2827", "1.2827", "1.2827"}},
+    {"4 1/2 in", {"0.1143", "0.1143", "0.1143", "0.1143", "0.1143"}},
+    {"4\u00bd in", {"0.1143", "0.1143", "0.1143", "0.1143", "0.1143"}},
+    {"1/2 in", {"0.0127", "0.0127", "0.0127", "0.0127", "0.0127"}},
+    {"-4 ft 2 in", {"-1.27", "-1.27", "-1.27", "-1.27", "-1.27"}},
+    {"\u22120.15 m", {"-0.15", "-0.15", "-0.15", "-0.15", "-0.15"}},
+    {"+0.850 m", {"0.85", "0.85", two, two, "0.85"}},
+    {"+0,850 m", {comma, two, "0.85", "0.85", two}},
+    {"\u00b10 m", {"0", "0", "0", "0", "0"}},
+    {"(1 + 2) * 30 cm", {"0.9", "0.9", "0.9", "0.9", "0.9"}},
+    {"3 m / 2", {"1.5", "1.5", "1.5", "1.5", "1.5"}},
+    {"6 m2 / 3 m", {"2", "2", "2", "2", "2"}},
+    {"1 m - 25 cm", {"0.75", "0.75", "0.75", "0.75", "0.75"}},
+    {"1e-3 km", {"1", "1", "1", "1", "1"}},
+    {"1.25e1 m", {"12.5", "12.5", "12.5", "12.5", "12.5"}},
+    {"1,25e1 m", {comma, "12.5", "12.5", "12.5", "12.5"}},
+    {"2 \u00d7 1,5 m", {comma, "3", "3", "3", "3"}},
+    {"3 kg", {kind, kind, kind, kind, kind}},
+    {"1,5 kg", {comma, kind, kind, kind, kind}},
+    {"12", {missing, missing, missing, missing, missing}},
+    {"1,5", {comma, missing, missing, missing, missing}},
+    {"2 m 3 m", {syntax, syntax, syntax, syntax, syntax}},
+    {"5 xy", {unit, unit, unit, unit, unit}},
+    {"inf m", {finite, finite, finite, finite, finite}},
+    {"1/0 m", {zero, zero, zero, zero, zero}},
+    {"2 m;", {syntax, syntax, syntax, syntax, syntax}},
 };
 
 std::string cell(const base::Outcome<Length>& outcome)
@@ -116,7 +152,7 @@ TEST(NumberStyle, NeverReadsAThousandfoldWrong)
         double most = 0.0;
         for (const NumberStyle& style : styles())
             if (const auto outcome = parse<Length>(row.text, style)) {
-                const double metres = inMetres(*outcome);
+                const double metres = std::abs(inMetres(*outcome));
                 least = least == 0.0 ? metres : std::min(least, metres);
                 most = std::max(most, metres);
             }
