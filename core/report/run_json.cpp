@@ -1,0 +1,170 @@
+#include "core/report/json_parts.hpp"
+
+namespace sumpwright::report
+{
+namespace
+{
+
+using namespace assessment;
+
+const char* wordFor(FittingRole role)
+{
+    switch (role) {
+    case FittingRole::entry:
+        return "entry";
+    case FittingRole::exit:
+        return "exit";
+    case FittingRole::bend:
+        return "bend";
+    case FittingRole::teeRun:
+        return "tee_run";
+    case FittingRole::teeBranch:
+        return "tee_branch";
+    case FittingRole::boreChange:
+        return "bore_change";
+    case FittingRole::valve:
+        return "valve";
+    case FittingRole::extra:
+        return "extra";
+    }
+    return "";
+}
+
+const char* wordFor(FittingPlace place)
+{
+    switch (place) {
+    case FittingPlace::start:
+        return "start";
+    case FittingPlace::vertex:
+        return "vertex";
+    case FittingPlace::station:
+        return "station";
+    case FittingPlace::end:
+        return "end";
+    case FittingPlace::alongRun:
+        return "along_run";
+    }
+    return "";
+}
+
+const char* wordFor(LossBasis basis)
+{
+    switch (basis) {
+    case LossBasis::catalogue:
+        return "catalogue";
+    case LossBasis::formula:
+        return "formula";
+    case LossBasis::overridden:
+        return "overridden";
+    case LossBasis::none:
+        return "none";
+    }
+    return "";
+}
+
+const char* wordFor(FlowRegime regime)
+{
+    switch (regime) {
+    case FlowRegime::still:
+        return "still";
+    case FlowRegime::laminar:
+        return "laminar";
+    case FlowRegime::transition:
+        return "transition";
+    case FlowRegime::turbulent:
+        return "turbulent";
+    }
+    return "";
+}
+
+void putFitting(JsonText& json, const FittingLoss& fitting)
+{
+    json.beginObject();
+    json.word("role", wordFor(fitting.role));
+    json.word("place", wordFor(fitting.place));
+    if (fitting.place == FittingPlace::vertex)
+        json.number("vertex", static_cast<double>(fitting.vertex));
+    if (fitting.place == FittingPlace::station)
+        json.number("station", fitting.station);
+    if (fitting.element.valid())
+        json.number("element", static_cast<double>(fitting.element.number));
+    if (!fitting.fittingId.empty())
+        json.word("fitting", fitting.fittingId);
+    if (fitting.role == FittingRole::bend)
+        put(json, "angle", fitting.angle);
+    json.number("k", fitting.k);
+    json.number("count", fitting.count);
+    json.word("basis", wordFor(fitting.basis));
+    if (!fitting.source.empty())
+        json.word("source", fitting.source);
+    if (fitting.shut)
+        json.flag("shut", true);
+    if (fitting.oneWay)
+        json.flag("one_way", true);
+    json.endObject();
+}
+
+void putLosses(JsonText& json, const RunLosses& losses)
+{
+    put(json, "velocity", losses.velocity);
+    put(json, "reynolds", losses.reynolds);
+    put(json, "friction_factor", losses.frictionFactor);
+    json.word("regime", wordFor(losses.regime));
+    put(json, "velocity_head", losses.velocityHead);
+    put(json, "friction_loss", losses.friction);
+    put(json, "fitting_loss", losses.fittings);
+}
+
+void putRun(JsonText& json, const RunResult& run, const Assessment& assessment)
+{
+    const plan::Run* drawn = assessment.plan.runs.find(run.id);
+    json.beginObject();
+    json.number("id", static_cast<double>(run.id.number));
+    json.word("tag", drawn ? drawn->tag : std::string());
+    json.word("service", run.service == plan::Service::pressure ? "pressure" : "gravity");
+    put(json, "length", run.length);
+    put(json, "bore", run.bore);
+    put(json, "roughness", run.roughness);
+    put(json, "content", run.content);
+    put(json, "sum_k", run.sumK);
+    json.beginList("fittings");
+    for (const FittingLoss& fitting : run.fittings)
+        putFitting(json, fitting);
+    json.endList();
+    json.beginObject("flow");
+    for (const RunningState state : allRunningStates)
+        putStage(json, keyOf(state), run.flow[state], assessment.plan, [&](const RunFlow& flow) {
+            put(json, "flow", flow.flow);
+            if (flow.meanOfTide)
+                json.flag("mean_of_tide", true);
+            if (flow.losses)
+                putLosses(json, *flow.losses);
+            putWorking(json, workingOfRunLoss(assessment, run.id, state));
+        });
+    json.endObject();
+    json.endObject();
+}
+
+} // namespace
+
+void putRuns(JsonText& json, const Assessment& assessment)
+{
+    json.beginList("runs");
+    for (const RunResult& run : assessment.flow->runs)
+        putRun(json, run, assessment);
+    json.endList();
+    json.beginList("tees");
+    for (const TeeResult& tee : assessment.flow->tees) {
+        json.beginObject();
+        json.number("id", static_cast<double>(tee.id.number));
+        json.word("tag", plan::tagOf(assessment.plan, tee.id));
+        json.beginObject("grade");
+        for (const RunningState state : allRunningStates)
+            putValueStage(json, keyOf(state), tee.grade[state], assessment.plan);
+        json.endObject();
+        json.endObject();
+    }
+    json.endList();
+}
+
+} // namespace sumpwright::report
