@@ -12,8 +12,8 @@ fi
 
 demo_plan() {
   local examples=$root/resources/examples
-  if [ -f "$examples/school_shed.sumpwright" ]; then
-    printf '%s' "$examples/school_shed.sumpwright"
+  if [ -f "$examples/community_shed.sumpwright" ]; then
+    printf '%s' "$examples/community_shed.sumpwright"
   else
     find "$examples" -name '*.sumpwright' 2>/dev/null | sort | head -n 1
   fi

@@ -3,7 +3,7 @@
 
 add_library(sumpwright_flags INTERFACE)
 target_compile_options(sumpwright_flags INTERFACE -Wall -Wextra -Wpedantic -Wconversion -Wno-sign-conversion -Wshadow
-                                                  -Werror -fno-math-errno)
+                                                  -Werror -Wno-restrict -fno-math-errno)
 target_include_directories(sumpwright_flags INTERFACE ${PROJECT_SOURCE_DIR})
 target_include_directories(sumpwright_flags SYSTEM INTERFACE ${Boost_INCLUDE_DIRS})
 if(SUMPWRIGHT_SANITIZE)
