@@ -16,7 +16,7 @@ namespace sumpwright::storage
 namespace
 {
 
-constexpr std::size_t mostValues = 1'000'000;
+constexpr std::size_t mostValues = 400'000;
 
 template <class Element> void addTable(JsonNode& root, std::string_view key, const plan::Table<Element>& table)
 {
