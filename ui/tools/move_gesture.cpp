@@ -1,4 +1,6 @@
 // Moving by drag: lined up with the outlines of others, or to the grid.
+#include <QObject>
+
 #include <algorithm>
 #include <cmath>
 
