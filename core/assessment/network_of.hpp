@@ -41,6 +41,7 @@ public:
     std::size_t pumpSuction(std::size_t pump) const { return m_pumps[pump].suction; }
     std::size_t teeNode(std::size_t tee) const { return m_tees[tee]; }
     std::size_t nodeCount() const { return m_network.nodes.size(); }
+    units::KinematicViscosity viscosity() const { return m_network.viscosity; }
 
     // What comes into each basin through pressure runs, less what runs and pumps take out.
     std::vector<units::Flow> netInflow() const;

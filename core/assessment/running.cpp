@@ -208,6 +208,7 @@ PerRunningState<Stage<CircuitState>> statesOf(const Pipework& pipework, const st
     return states;
 }
 
+// Of two networks of the same pipework: all that a further solve of either depends on.
 bool sameFlows(const CircuitNetwork& a, const CircuitNetwork& b)
 {
     const auto &x = a.result(), &y = b.result();
@@ -218,7 +219,8 @@ bool sameFlows(const CircuitNetwork& a, const CircuitNetwork& b)
     const auto sameNode = [](const hydraulics::NodeGrade& l, const hydraulics::NodeGrade& r) {
         return l.grade == r.grade && l.state == r.state && l.lowPressure == r.lowPressure;
     };
-    return std::equal(x.links.begin(), x.links.end(), y.links.begin(), y.links.end(), sameLink) &&
+    return a.viscosity() == b.viscosity() &&
+           std::equal(x.links.begin(), x.links.end(), y.links.begin(), y.links.end(), sameLink) &&
            std::equal(x.nodes.begin(), x.nodes.end(), y.nodes.begin(), y.nodes.end(), sameNode);
 }
 
@@ -230,14 +232,15 @@ bool operator==(const CircuitState& a, const CircuitState& b)
            a.meanOfTide == b.meanOfTide && a.inVessels == b.inVessels && sameFlows(a.network, b.network);
 }
 
-Circuits solveCircuits(const Pipework& pipework, const std::vector<Basin>& basins,
+Circuits solveCircuits(std::shared_ptr<const Pipework> pipework, const std::vector<Basin>& basins,
                        const Stage<units::KinematicViscosity>& viscosity)
 {
     Circuits solved;
-    for (Circuit& circuit : circuitsOf(pipework, basins)) {
-        const auto states = statesOf(pipework, basins, circuit, viscosity);
+    for (Circuit& circuit : circuitsOf(*pipework, basins)) {
+        const auto states = statesOf(*pipework, basins, circuit, viscosity);
         solved.all.push_back({std::move(circuit), states});
     }
+    solved.pipework = std::move(pipework);
     return solved;
 }
 

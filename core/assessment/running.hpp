@@ -38,11 +38,13 @@ struct SolvedCircuit {
 };
 
 struct Circuits {
+    // What the networks inside were made from: equal flows of other pipes are not the same circuits.
+    std::shared_ptr<const Pipework> pipework;
     std::vector<SolvedCircuit> all;
     friend bool operator==(const Circuits&, const Circuits&) = default;
 };
 
-Circuits solveCircuits(const Pipework& pipework, const std::vector<Basin>& basins,
+Circuits solveCircuits(std::shared_ptr<const Pipework> pipework, const std::vector<Basin>& basins,
                        const Stage<units::KinematicViscosity>& viscosity);
 
 } // namespace sumpwright::assessment

@@ -49,7 +49,7 @@ Assessment Stages::assess(const plan::Plan& plan)
         return basinsOf(in.vessels, *in.pipework, *m_catalogue);
     });
     const auto circuits = m_circuits.get({pipework, basins, result.site->viscosity}, [](const CircuitInput& in) {
-        return solveCircuits(*in.pipework, *in.basins, in.viscosity);
+        return solveCircuits(in.pipework, *in.basins, in.viscosity);
     });
     const StopInput running{pipework, basins, circuits};
     const auto stopped =

@@ -54,20 +54,20 @@ void takeCircuit(WaterResult& result, const std::vector<Basin>& basins, const So
 }
 
 // Adds a vessel to the total: what is not known for itself is left out and named, anything else spoils the total.
-std::optional<Reason> addVessel(WaterTotal& total, const VesselResult& vessel, WaterState state)
+// Returns that one, or null.
+const Stage<VesselWater>* addVessel(WaterTotal& total, const VesselResult& vessel, WaterState state)
 {
     const Stage<VesselWater>& water = vessel.water[state];
     if (water) {
         total.inVessels += water->volume;
-        return std::nullopt;
+        return nullptr;
     }
     const Reason& reason = water.reason();
-    if (reason.id != "level-unknown" && reason.element != vessel.id)
-        return reason;
-    if (reason.id == "sump-level-missing" || reason.id == "sump-level-outside")
-        return reason;
+    const bool ofItself = reason.id == "level-unknown" || reason.element == vessel.id;
+    if (!ofItself || reason.id.rfind("sump-", 0) == 0)
+        return &water;
     total.leftOut.push_back(vessel.id);
-    return std::nullopt;
+    return nullptr;
 }
 
 units::Volume inPipes(const Pipework& pipework, const SolvedCircuit& solved, const StoppedCircuit& stopped,
@@ -90,8 +90,8 @@ Stage<WaterTotal> totalOf(const WaterResult& result, const Pipework& pipework, c
 {
     WaterTotal total;
     for (const VesselResult& vessel : result.vessels)
-        if (const auto reason = addVessel(total, vessel, state))
-            return Stage<WaterTotal>::notComputed(*reason);
+        if (const Stage<VesselWater>* missing = addVessel(total, vessel, state))
+            return Stage<WaterTotal>::missingAs(*missing);
     for (std::size_t i = 0; i < circuits.all.size(); ++i) {
         total.inPipes += inPipes(pipework, circuits.all[i], stopped.all[i], state);
         if (state == WaterState::pumpStopped && stopped.all[i].stop)

@@ -1,0 +1,23 @@
+// For every rule a plan that raises it: the sound plan with one thing spoilt.
+#pragma once
+
+#include <functional>
+#include <string>
+#include <vector>
+
+#include "core/assessment/finding.hpp"
+#include "tests/support/sound_plan.hpp"
+
+namespace sumpwright::test
+{
+
+struct RuleFixture {
+    std::string id;
+    assessment::Severity severity;
+    std::function<void(SoundPlan&)> spoil;
+};
+
+std::vector<RuleFixture> waterFixtures();  // pumps, runs, levels, overflows
+std::vector<RuleFixture> layoutFixtures(); // places, floor, electricity, catalogue
+
+} // namespace sumpwright::test

@@ -1,0 +1,111 @@
+// Every rule has a plan that raises it and one that does not.
+#include <gtest/gtest.h>
+
+#include <algorithm>
+#include <set>
+
+#include "core/assessment/stages.hpp"
+#include "core/findings/rules.hpp"
+#include "core/plan/check.hpp"
+#include "tests/core/findings/fixtures.hpp"
+
+namespace
+{
+
+using namespace sumpwright;
+using namespace sumpwright::test;
+using assessment::Finding;
+using assessment::Severity;
+
+std::vector<RuleFixture> allFixtures()
+{
+    std::vector<RuleFixture> all = waterFixtures();
+    for (RuleFixture& fixture : layoutFixtures())
+        all.push_back(std::move(fixture));
+    return all;
+}
+
+std::vector<Finding> findingsOf(const DrawnPlan& drawn)
+{
+    const auto result = assessment::Stages(catalogue::Catalogue::builtIn()).assess(drawn.plan);
+    return findings::findingsOf(result).list;
+}
+
+const Finding* findIn(const std::vector<Finding>& list, const std::string& id)
+{
+    const auto at = std::find_if(list.begin(), list.end(), [&id](const Finding& finding) { return finding.id == id; });
+    return at == list.end() ? nullptr : &*at;
+}
+
+TEST(Rules, AreEachRaisedByTheirFixture)
+{
+    for (const RuleFixture& fixture : allFixtures()) {
+        SoundPlan plan;
+        fixture.spoil(plan);
+        const auto list = findingsOf(plan.drawn);
+        const Finding* finding = findIn(list, fixture.id);
+        ASSERT_NE(finding, nullptr) << fixture.id;
+        EXPECT_EQ(finding->severity, fixture.severity) << fixture.id;
+        EXPECT_FALSE(finding->source.empty()) << fixture.id;
+    }
+}
+
+TEST(Rules, AreEachSilentInASoundOrEmptyPlan)
+{
+    const auto sound = findingsOf(SoundPlan().drawn), empty = findingsOf(DrawnPlan());
+    for (const RuleFixture& fixture : allFixtures())
+        EXPECT_TRUE(!findIn(sound, fixture.id) || !findIn(empty, fixture.id)) << fixture.id;
+}
+
+TEST(Rules, AllHaveAFixture)
+{
+    std::set<std::string> fixtures, rules;
+    for (const RuleFixture& fixture : allFixtures())
+        fixtures.insert(fixture.id);
+    for (const findings::Rule* rule : findings::allRules())
+        EXPECT_TRUE(rules.insert(std::string(rule->id)).second) << rule->id;
+    EXPECT_EQ(fixtures, rules);
+}
+
+TEST(Rules, NameSourcesThatAreInTheTable)
+{
+    const auto catalogue = catalogue::Catalogue::builtIn();
+    for (const findings::Rule* rule : findings::allRules())
+        EXPECT_TRUE(rule->source == "common-practice" || catalogue->source(rule->source).ok())
+            << rule->id << ": " << rule->source;
+}
+
+// The plan all fixtures start from keeps every promise of a plan and raises no more than remarks.
+TEST(SoundPlan, RaisesNoErrorAndNoWarning)
+{
+    const SoundPlan plan;
+    for (const plan::Fault& fault : plan::check(plan.drawn.plan))
+        ADD_FAILURE() << fault.part << ' ' << fault.key << ": " << base::oneLine(fault.refusal);
+    for (const Finding& finding : findingsOf(plan.drawn))
+        EXPECT_EQ(finding.severity, Severity::note) << finding.id;
+}
+
+TEST(Findings, ComeErrorsFirst)
+{
+    SoundPlan plan;
+    for (const RuleFixture& fixture : layoutFixtures())
+        fixture.spoil(plan);
+    const auto list = findingsOf(plan.drawn);
+    EXPECT_TRUE(std::is_sorted(list.begin(), list.end(),
+                               [](const Finding& a, const Finding& b) { return a.severity < b.severity; }));
+    EXPECT_GT(list.size(), 10U);
+}
+
+TEST(Findings, TellLimitAndValueInTheSameKind)
+{
+    for (const RuleFixture& fixture : allFixtures()) {
+        SoundPlan plan;
+        fixture.spoil(plan);
+        for (const Finding& finding : findingsOf(plan.drawn))
+            if (finding.value.index() != 0 && finding.limit.index() != 0) {
+                EXPECT_EQ(finding.value.index(), finding.limit.index()) << finding.id;
+            }
+    }
+}
+
+} // namespace
