@@ -6,6 +6,7 @@
 
 #include <CLI/CLI.hpp>
 
+#include "app/assess_command.hpp"
 #include "app/work_command.hpp"
 
 namespace
@@ -27,6 +28,11 @@ int run(int argc, char** argv)
     workCommand->add_flag("--json", work.json, "Answer as JSON");
     workCommand->add_flag("--list", work.list, "List the worksheets with their inputs and outputs");
 
+    sumpwright::app::AssessRequest assess;
+    CLI::App* assessCommand = program.add_subcommand("assess", "Compute everything for a plan file and print it");
+    assessCommand->add_option("plan", assess.plan, "The plan file")->required();
+    assessCommand->add_flag("--json", assess.json, "Print JSON");
+
     try {
         program.parse(argc, argv);
     } catch (const CLI::ParseError& stop) {
@@ -40,6 +46,8 @@ int run(int argc, char** argv)
     }
     if (workCommand->parsed())
         return sumpwright::app::runWork(work, std::cout, std::cerr);
+    if (assessCommand->parsed())
+        return sumpwright::app::runAssess(assess, std::cout, std::cerr);
     std::cout << program.help();
     return 0;
 }
