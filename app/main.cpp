@@ -7,6 +7,9 @@
 #include <CLI/CLI.hpp>
 
 #include "app/assess_command.hpp"
+#ifdef SUMPWRIGHT_WINDOW
+#include "app/window_command.hpp"
+#endif
 #include "app/work_command.hpp"
 
 namespace
@@ -33,6 +36,13 @@ int run(int argc, char** argv)
     assessCommand->add_option("plan", assess.plan, "The plan file")->required();
     assessCommand->add_flag("--json", assess.json, "Print JSON");
 
+#ifdef SUMPWRIGHT_WINDOW
+    sumpwright::app::WindowRequest window;
+    program.add_option("plan", window.plan, "The plan to open in the window; none: an empty plan");
+    program.add_option("--picture", window.picture, "Write the plan as this PNG or SVG picture and open no window");
+    program.add_flag("--dark", window.dark, "The picture in dark colours");
+#endif
+
     try {
         program.parse(argc, argv);
     } catch (const CLI::ParseError& stop) {
@@ -48,8 +58,12 @@ int run(int argc, char** argv)
         return sumpwright::app::runWork(work, std::cout, std::cerr);
     if (assessCommand->parsed())
         return sumpwright::app::runAssess(assess, std::cout, std::cerr);
+#ifdef SUMPWRIGHT_WINDOW
+    return sumpwright::app::runWindow(argc, argv, window);
+#else
     std::cout << program.help();
     return 0;
+#endif
 }
 
 } // namespace

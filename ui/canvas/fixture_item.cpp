@@ -79,8 +79,7 @@ void FixtureItem::draw(QPainter& painter, const Ink& ink) const
     painter.setBrush(ink.theme->wall);
     switch (m_fixture->kind) {
     case plan::FixtureKind::wall:
-        painter.drawPath(m_outline);
-        break;
+        break; // drawn with all others, see WallsItem
     case plan::FixtureKind::door:
         drawDoor(painter, ink);
         break;
@@ -110,7 +109,7 @@ void FixtureItem::drawDoor(QPainter& painter, const Ink& ink) const
     painter.translate(axis.p1());
     painter.rotate(-axis.angle());
     painter.setPen(Qt::NoPen);
-    painter.setBrush(ink.theme->paper);
+    painter.setBrush(ink.theme->floor);
     painter.drawRect(QRectF(0.0, -half - ink.px(1.0), width, 2.0 * half + ink.px(2.0)));
     painter.setBrush(Qt::NoBrush);
     painter.setPen(ink.pen(ink.theme->ink, weight::medium));

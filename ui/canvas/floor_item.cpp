@@ -45,7 +45,7 @@ void FloorItem::paint(QPainter* painter, const QStyleOptionGraphicsItem*, QWidge
     const Ink ink = m_drawing.ink();
     if (!m_outline.isEmpty()) {
         painter->setPen(ink.pen(ink.theme->ink, weight::bold));
-        painter->setBrush(ink.theme->floor);
+        painter->setBrush(Qt::NoBrush);
         painter->drawPolygon(m_outline);
         drawLevel(*painter, ink);
         if (m_floor->fall > units::metresPerMetre(0.0))

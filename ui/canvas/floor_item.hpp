@@ -1,4 +1,5 @@
-// FloorItem: the slab - outline, level to datum, fall arrow with its slope, drain point.
+// FloorItem: the slab - outline, level to datum, fall arrow with its slope, drain point. Its ground is filled below the
+// grid.
 #pragma once
 
 #include <QGraphicsItem>

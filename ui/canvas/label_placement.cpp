@@ -10,8 +10,8 @@ namespace sumpwright::ui::canvas
 
 namespace
 {
-constexpr double air = 2.0; // pixels around a label
-constexpr int lineCost = 4; // a spot further down the list costs 1
+constexpr double air = 2.0;  // pixels around a label
+constexpr int lineCost = 12; // a spot further down the list costs 1
 
 bool meets(const QRectF& rect, const QLineF& line)
 {

@@ -13,6 +13,8 @@ namespace
 {
 enum Priority { chosenDetail, vesselLabel, pumpLabel, runLabel, fixtureLabel, valveLabel };
 
+constexpr double leastStraight = 22.0; // pixels of pipe that a label needs beside it
+
 LabelSpan tagSpan(const std::string& tag) { return {QString::fromStdString(tag), SpanKind::tag}; }
 
 LabelSpan resultSpan(const QString& text, const Drawing& drawing, bool levelMark = false)
@@ -95,20 +97,28 @@ LabelWish pumpWish(const plan::Pump& pump, QPointF place, const Drawing& drawing
 
 namespace
 {
+// Beside the pipe, on both sides and at several places along it; beside upright pipes also lying, where it reads best.
 void addAlong(LabelWish& wish, std::size_t text, const RunItem& run, const RunItem::Straight& straight, double pixel)
 {
     const auto& line = run.line();
-    double turn = std::remainder(line.turnAt(straight.middle), 180.0); // -90 ... 90
+    const double turn = std::remainder(line.turnAt(straight.middle), 180.0); // -90 ... 90
     const bool upright = std::abs(turn) > 60.0;
     const double across = (line.turnAt(straight.middle) + 90.0) * units::pi / 180.0;
-    const LabelText& label = wish.texts[text];
-    const double thickness = upright || std::abs(turn) < 30.0 ? label.size.height() : label.size.width() * 0.7;
-    const double off = std::max(line.width, 3.0 * pixel) / 2.0 + (thickness / 2.0 + 3.0) * pixel;
-    const QPointF side(std::cos(across) * off, std::sin(across) * off);
-    for (const double along : {0.0, -0.28, 0.28}) {
+    const QSizeF size = wish.texts[text].size;
+    const auto addAt = [&](double along, double thickness, double labelTurn) {
+        const double off = std::max(line.width, 3.0 * pixel) / 2.0 + (thickness / 2.0 + 4.0) * pixel;
+        const QPointF side(std::cos(across) * off, std::sin(across) * off);
         const QPointF at = line.at(straight.middle + along * straight.length);
-        wish.spots.push_back({text, at - side, upright ? -90.0 : 0.0});
-        wish.spots.push_back({text, at + side, upright ? -90.0 : 0.0});
+        wish.spots.push_back({text, at - side, labelTurn});
+        wish.spots.push_back({text, at + side, labelTurn});
+    };
+    const bool fitsAlong = straight.length / pixel >= size.width() * 0.8;
+    const double lying = std::abs(turn) < 30.0 ? size.height() : size.width() * 0.7;
+    for (const double along : {0.0, -0.25, 0.25, -0.4, 0.4}) {
+        if (upright)
+            addAt(along, size.width() + 4.0, 0.0);
+        if (fitsAlong)
+            addAt(along, upright ? size.height() : lying, upright ? -90.0 : 0.0);
     }
 }
 } // namespace
@@ -131,7 +141,7 @@ LabelWish runWish(const RunItem& item, const Drawing& drawing)
     const auto straights = item.straights();
     for (std::size_t i = 0; i < wish.texts.size(); ++i)
         for (std::size_t k = 0; k < std::min<std::size_t>(straights.size(), 3); ++k)
-            if (straights[k].length / drawing.pixel >= wish.texts[i].size.width() * 0.8)
+            if (straights[k].length / drawing.pixel >= leastStraight)
                 addAlong(wish, i, item, straights[k], drawing.pixel);
     return wish;
 }

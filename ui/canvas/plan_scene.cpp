@@ -18,6 +18,7 @@
 #include "ui/canvas/tee_item.hpp"
 #include "ui/canvas/underlay_item.hpp"
 #include "ui/canvas/vessel_item.hpp"
+#include "ui/canvas/walls_item.hpp"
 
 namespace sumpwright::ui::canvas
 {
@@ -27,8 +28,8 @@ namespace
 // Heights of the sheet: what lies over what. Vessels and runs are sorted by level inside their band.
 namespace layer
 {
-constexpr double underlay = 0.0, floor = 1.0, vessels = 10.0, hidden = 18.0, pumps = 20.0, runs = 30.0, tees = 45.0,
-                 notes = 55.0, labels = 70.0;
+constexpr double underlay = 0.0, floor = 1.0, walls = 1.5, vessels = 10.0, hidden = 18.0, pumps = 20.0, runs = 30.0,
+                 tees = 45.0, notes = 55.0, labels = 70.0;
 } // namespace layer
 
 double byLevel(units::Elevation level) { return std::clamp(units::inMetres(level), -5.0, 5.0) / 2.0; }
@@ -60,6 +61,7 @@ PlanScene::PlanScene(std::shared_ptr<const catalogue::Catalogue> catalogue, QObj
     };
     make(m_underlay, std::make_unique<UnderlayItem>(m_drawing), layer::underlay);
     make(m_floor, std::make_unique<FloorItem>(m_drawing), layer::floor);
+    make(m_walls, std::make_unique<WallsItem>(m_drawing), layer::walls);
     make(m_hidden, std::make_unique<HiddenEdgesItem>(m_drawing), layer::hidden);
     make(m_labels, std::make_unique<LabelLayer>(m_drawing), layer::labels);
     showPlan(plan::Plan());
@@ -82,6 +84,7 @@ void PlanScene::everythingChanged()
     m_floor->drawingChanged();
     m_labels->update();
     m_hidden->update();
+    m_walls->update();
     m_underlay->update();
     labelsLater();
 }
@@ -169,8 +172,11 @@ void PlanScene::showPlan(const plan::Plan& plan)
         item.setZValue(layer::runs + byLevel(topOf(*run)));
     });
     change.runs = change.touched.size() != untilRuns;
+    const auto untilFixtures = change.touched.size();
     syncTable(m_fixtures, before.fixtures, plan.fixtures, change,
               [](FixtureItem& item, const FixtureItem::Pointer& fixture) { item.show(fixture); });
+    if (change.touched.size() != untilFixtures)
+        m_walls->show(plan.fixtures);
     syncTable(m_notes, before.notes, plan.notes, change, [](NoteItem& item, const NoteItem::Pointer& note) {
         item.show(note);
         item.setZValue(layer::notes);
@@ -216,8 +222,10 @@ void PlanScene::syncTees(const plan::Plan& before, Change& change)
 
 void PlanScene::syncGround(const plan::Plan& before)
 {
-    if (plan().floor != before.floor || m_floor->outline().isEmpty())
+    if (plan().floor != before.floor) {
         m_floor->show(plan().floor);
+        Q_EMIT groundChanged();
+    }
     if (plan().underlay != before.underlay)
         m_underlay->show(plan().underlay);
 }

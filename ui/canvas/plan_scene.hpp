@@ -14,6 +14,7 @@
 namespace sumpwright::ui::canvas
 {
 
+class Clutter;
 class DimensionItem;
 class FixtureItem;
 class FloorItem;
@@ -25,6 +26,7 @@ class RunItem;
 class TeeItem;
 class UnderlayItem;
 class VesselItem;
+class WallsItem;
 
 class PlanScene final : public QGraphicsScene
 {
@@ -54,11 +56,14 @@ public:
     std::vector<base::Id> within(const QRectF& marquee, bool touching) const;
     QRectF content() const; // of all that is drawn; null when the plan is empty
     QRectF extentOf(const std::vector<base::Id>& ids) const;
+    // The grounds below everything drawn: paper, and the floor on it.
+    void paintGround(QPainter& painter, const QRectF& area) const;
     const LabelLayer& labels() const { return *m_labels; }
     int itemsRenewed() const { return m_renewed; } // by the last showPlan
 
 Q_SIGNALS:
     void elementsChanged(); // items came or went
+    void groundChanged();   // the floor's outline
 
 private:
     template <class Item> using Items = std::unordered_map<base::Id, std::unique_ptr<Item>>;
@@ -73,6 +78,7 @@ private:
     void findHiddenEdges();
     void everythingChanged();
     void labelsLater();
+    Clutter clutter() const;
     double widthAtTee(base::Id tee) const;
     double pumpTurn(base::Id pump) const;
     template <class Visit> void visit(Visit&& visit) const;
@@ -87,6 +93,7 @@ private:
     Items<DimensionItem> m_dimensions;
     std::unique_ptr<FloorItem> m_floor;
     std::unique_ptr<UnderlayItem> m_underlay;
+    std::unique_ptr<WallsItem> m_walls;
     std::unique_ptr<HiddenEdgesItem> m_hidden;
     std::unique_ptr<LabelLayer> m_labels;
     std::vector<base::Id> m_chosen;

@@ -1,5 +1,6 @@
 // PlanScene: results, selection, labels, and what lies where.
 #include <QMetaObject>
+#include <QPainter>
 
 #include <algorithm>
 
@@ -13,9 +14,11 @@
 #include "ui/canvas/plan_scene.hpp"
 #include "ui/canvas/pump_item.hpp"
 #include "ui/canvas/run_item.hpp"
+#include "ui/canvas/scene_point.hpp"
 #include "ui/canvas/tee_item.hpp"
 #include "ui/canvas/underlay_item.hpp"
 #include "ui/canvas/vessel_item.hpp"
+#include "ui/canvas/walls_item.hpp"
 
 namespace sumpwright::ui::canvas
 {
@@ -69,32 +72,58 @@ void PlanScene::labelsLater()
 void PlanScene::relabel()
 {
     m_labelsDue = false;
-    std::vector<LabelWish> wishes;
-    Clutter clutter(64.0 * m_drawing.pixel);
-    if (m_labelsShown) {
-        for (const auto& vessel : plan().vessels) {
-            wishes.push_back(vesselWish(*vessel, m_drawing));
-            const QPolygonF outline =
-                m_vessels.at(vessel->id)->mapToScene(m_vessels.at(vessel->id)->outsideRectangle());
-            for (int i = 0; i < outline.size(); ++i)
-                clutter.addLine({outline[i], outline[(i + 1) % outline.size()]});
-        }
-        for (const auto& pump : plan().pumps)
-            wishes.push_back(pumpWish(*pump, m_pumps.at(pump->id)->pos(), m_drawing));
-        for (const auto& run : plan().runs) {
-            const auto& item = *m_runs.at(run->id);
-            wishes.push_back(runWish(item, m_drawing));
-            for (auto& wish : runDetailWishes(item, m_drawing))
-                wishes.push_back(std::move(wish));
-            for (std::size_t i = 0; i + 1 < item.line().corners.size(); ++i)
-                clutter.addLine({item.line().corners[i].at, item.line().corners[i + 1].at});
-        }
-        for (const auto& fixture : plan().fixtures)
-            wishes.push_back(fixtureWish(*fixture, m_drawing));
-        for (const auto& [id, note] : m_notes)
-            clutter.addLabel(note->extent());
+    if (!m_labelsShown) {
+        m_labels->show({}, Clutter(1.0));
+        return;
     }
-    m_labels->show(std::move(wishes), clutter);
+    std::vector<LabelWish> wishes;
+    for (const auto& vessel : plan().vessels)
+        wishes.push_back(vesselWish(*vessel, m_drawing));
+    for (const auto& pump : plan().pumps)
+        wishes.push_back(pumpWish(*pump, m_pumps.at(pump->id)->pos(), m_drawing));
+    for (const auto& run : plan().runs) {
+        const auto& item = *m_runs.at(run->id);
+        wishes.push_back(runWish(item, m_drawing));
+        for (auto& wish : runDetailWishes(item, m_drawing))
+            wishes.push_back(std::move(wish));
+    }
+    for (const auto& fixture : plan().fixtures)
+        wishes.push_back(fixtureWish(*fixture, m_drawing));
+    m_labels->show(std::move(wishes), clutter());
+}
+
+// The lines that labels had better not cover.
+Clutter PlanScene::clutter() const
+{
+    Clutter clutter(64.0 * m_drawing.pixel);
+    const auto addOutline = [&clutter](const QPolygonF& outline) {
+        for (int i = 0; i < outline.size(); ++i)
+            clutter.addLine({outline[i], outline[(i + 1) % outline.size()]});
+    };
+    const auto addSign = [&](QPointF at, double pixels) {
+        const double half = m_drawing.ink().px(pixels) / 2.0;
+        clutter.addLine({at - QPointF(half, half), at + QPointF(half, half)});
+        clutter.addLine({at - QPointF(half, -half), at + QPointF(half, -half)});
+    };
+    for (const auto& [id, item] : m_vessels) {
+        addOutline(toScene(plan::outlineOf(*item->vessel())));
+        for (const auto& port : item->vessel()->ports)
+            addSign(toScene(plan::placeOf(*item->vessel(), port)), 16.0);
+    }
+    for (const auto& [id, item] : m_runs) {
+        const auto& corners = item->line().corners;
+        for (std::size_t i = 0; i + 1 < corners.size(); ++i)
+            clutter.addLine({corners[i].at, corners[i + 1].at});
+        for (const auto& valve : item->run()->valves)
+            addSign(item->line().at(distanceAtStation(*item->run(), item->line(), valve.station)), 16.0);
+    }
+    for (const auto& [id, item] : m_pumps)
+        addSign(item->pos(), 18.0);
+    for (const auto& fixture : plan().fixtures)
+        addOutline(QPolygonF{toScene(fixture->from), toScene(fixture->to)});
+    for (const auto& [id, item] : m_notes)
+        clutter.addLabel(item->extent());
+    return clutter;
 }
 
 ElementItem* PlanScene::item(base::Id id) const
@@ -146,6 +175,14 @@ std::vector<base::Id> PlanScene::within(const QRectF& marquee, bool touching) co
             found.push_back(item->id());
     }
     return found;
+}
+
+void PlanScene::paintGround(QPainter& painter, const QRectF& area) const
+{
+    painter.fillRect(area, m_drawing.theme->paper);
+    painter.setPen(Qt::NoPen);
+    painter.setBrush(m_drawing.theme->floor);
+    painter.drawPolygon(m_floor->outline());
 }
 
 QRectF PlanScene::content() const

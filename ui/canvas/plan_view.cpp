@@ -74,6 +74,10 @@ void PlanView::followDocument()
         m_scene->setFigures(figures());
         m_furniture->refresh();
     });
+    connect(m_scene.get(), &PlanScene::groundChanged, this, [this] {
+        resetCachedContent();
+        viewport()->update();
+    });
     connect(&m_settings, &CanvasSettings::changed, this, &PlanView::settingsChanged);
     m_scene->setFigures(figures());
     planChanged();
@@ -301,7 +305,7 @@ bool PlanView::viewportEvent(QEvent* event)
 void PlanView::drawBackground(QPainter* painter, const QRectF& area)
 {
     const Ink ink = m_scene->drawing().ink();
-    painter->fillRect(area, ink.theme->paper);
+    m_scene->paintGround(*painter, area);
     if (m_settings.gridShown())
         paintGrid(*painter, ink, area, gridStepsFor(pixel(), toScene(m_settings.gridStep())));
 }

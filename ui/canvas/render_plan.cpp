@@ -67,17 +67,16 @@ double renderPlan(const plan::Plan& plan, const std::shared_ptr<const catalogue:
     painter.setClipRect(target, Qt::IntersectClip);
     painter.translate(target.topLeft());
     painter.scale(options.unit, options.unit);
-    if (options.ground)
-        painter.fillRect(QRectF(QPointF(), sheet), theme.paper);
     const QSizeF shown(sheet.width() - legendWidth, sheet.height());
     const QRectF source(content.center() - QPointF(shown.width(), shown.height()) * pixel / 2.0, shown * pixel);
-    if (options.grid) {
-        painter.save();
-        painter.scale(1.0 / pixel, 1.0 / pixel);
-        painter.translate(-source.topLeft());
+    painter.save();
+    painter.scale(1.0 / pixel, 1.0 / pixel);
+    painter.translate(-source.topLeft());
+    if (options.ground)
+        scene.paintGround(painter, QRectF(source.topLeft(), sheet * pixel));
+    if (options.grid)
         paintGrid(painter, scene.drawing().ink(), source, gridStepsFor(pixel, 100.0));
-        painter.restore();
-    }
+    painter.restore();
     scene.render(&painter, QRectF(QPointF(), shown), source, Qt::KeepAspectRatio);
     if (legendWidth > 0.0) {
         painter.save();

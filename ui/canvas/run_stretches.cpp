@@ -101,7 +101,7 @@ std::vector<Stretch> stretchesOf(double length, const std::vector<Break>& breaks
 {
     std::vector<Stretch> gaps;
     for (const auto& each : breaks) {
-        const double half = (each.width / 2.0 + air) / each.sine;
+        const double half = (each.width / 2.0 + air) / std::max(each.sine, 0.5);
         gaps.push_back({each.centre - half, each.centre + half, StretchKind::open});
     }
     std::vector<double> cuts{0.0, length};

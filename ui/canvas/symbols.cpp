@@ -114,7 +114,7 @@ void paintFalling(QPainter& painter, const Ink& ink, QPointF place, double diame
 
 void paintJoint(QPainter& painter, const Ink& ink, QPointF place, double diameter)
 {
-    prepare(painter, Qt::NoPen, ink.theme->ink);
+    prepare(painter, ink.pen(ink.theme->paper, weight::thin), ink.theme->waterLine);
     circle(painter, place, diameter);
 }
 
@@ -137,9 +137,9 @@ void paintStandpipe(QPainter& painter, const Ink& ink, QPointF place, double bor
 void paintBell(QPainter& painter, const Ink& ink, QPointF place, double bore)
 {
     prepare(painter, ink.dashed(ink.pen(ink.theme->ink, weight::thin), {3.0, 2.0}), ink.theme->water);
-    circle(painter, place, bore * 4.4);
+    circle(painter, place, bore * 3.6);
     prepare(painter, ink.pen(ink.theme->ink, weight::thin), ink.theme->shell);
-    circle(painter, place, bore * 2.6);
+    circle(painter, place, bore * 2.3);
     paintStandpipe(painter, ink, place, bore);
 }
 

@@ -90,7 +90,7 @@ void VesselItem::drawInside(QPainter& painter, const Ink& ink) const
 void VesselItem::drawMedium(QPainter& painter, const Ink& ink) const
 {
     const auto lines = hatchLines(m_inside.boundingRect(), roundUp125(ink.px(hatchSpacing)));
-    painter.setPen(ink.pen(ink.theme->mediumHatch, weight::hair));
+    painter.setPen(ink.pen(blend(ink.theme->medium, ink.theme->mediumHatch, 0.55), weight::hair));
     const bool round = std::holds_alternative<plan::RoundShape>(m_vessel->shape);
     if (round) {
         painter.save();

@@ -16,8 +16,7 @@ public:
     VesselItem(Pointer vessel, const Drawing& drawing);
     void show(Pointer vessel);
     const Pointer& vessel() const { return m_vessel; }
-    const QPainterPath& outsideOutline() const { return m_outside; }         // own coordinates
-    QRectF outsideRectangle() const { return m_outside.controlPointRect(); } // own coordinates, unturned
+    const QPainterPath& outsideOutline() const { return m_outside; } // own coordinates
 
 protected:
     QPainterPath outline() const override { return m_outside; }

@@ -47,8 +47,8 @@ public:
     bool saveNumbers(const QString& path); // .csv
     void refresh();                        // the display settings changed
 
-    QSize sizeHint() const override { return {400, 260}; }
-    QSize minimumSizeHint() const override { return {280, 200}; }
+    QSize sizeHint() const override { return {400, 320}; }
+    QSize minimumSizeHint() const override { return {280, 310}; }
 
 protected:
     // Fills chart, readings and table from results; called with results present.

@@ -140,19 +140,20 @@ BarModel waterModel(const assessment::Assessment& results, const text::DisplaySe
         if (used[part])
             model.parts << partName(part);
     }
-    for (const WaterState state : states) {
+    for (std::size_t i = 0; i < std::size(states); ++i) {
+        const WaterState state = states[i];
         if (!results.water->totals[state].ok())
             continue;
         const int row = static_cast<int>(model.rows.size());
         model.rows << rowName(state);
         for (int part = 0; part < partCount; ++part) {
-            const units::Volume volume = units::cubicMetres(sums[&state - states].cubicMetres[part]);
+            const units::Volume volume = units::cubicMetres(sums[i].cubicMetres[part]);
             if (!used[part] || units::inSi(volume) <= 0.0)
                 continue;
             model.segments.push_back(
                 {row, column[part], units::inUnit(volume, unit),
                  Words::tr("%1 – %2: %3").arg(rowName(state), partName(part), display.quantityText(volume)),
-                 sums[&state - states].first[part]});
+                 sums[i].first[part]});
             model.table.rows.push_back(
                 {rowName(state), partName(part), ChartTable::number(units::inUnit(volume, unit))});
         }

@@ -4,6 +4,7 @@
 // The person's file is written only by save() and saveAs(), atomically. Autosaves go to the state folder.
 #pragma once
 
+#include <atomic>
 #include <filesystem>
 #include <memory>
 #include <optional>
@@ -100,7 +101,8 @@ private:
     QString m_heldBy;
     bool m_differsFromFile = false; // though the undo stack is clean
     bool m_changeReported = false;
-    bool m_journalFailed = false;
+    std::atomic<bool> m_journalFailed = false; // set by the writer's thread
+    bool m_journalFailureTold = false;
     std::unique_ptr<storage::PlanLock> m_lock;
     std::unique_ptr<JournalWriter> m_journal;
     std::unique_ptr<QFileSystemWatcher> m_watcher;

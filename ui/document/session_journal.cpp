@@ -59,14 +59,15 @@ void Session::startJournal()
         m_untitledNumber = storage::freeUntitledNumber(folder);
     auto journal = m_stamp ? storage::Journal(folder, m_stamp->path) : storage::Journal(folder, m_untitledNumber);
     m_journal = std::make_unique<JournalWriter>(std::move(journal), [this](std::optional<base::Refusal> failure) {
+        m_journalFailed = failure.has_value();
         const QString reason = failure ? QString::fromStdString(base::oneLine(*failure)) : QString();
         QMetaObject::invokeMethod(
             this,
             [this, reason] {
-                const bool failed = !reason.isEmpty();
-                if (failed && !m_journalFailed)
+                if (!reason.isEmpty() && !std::exchange(m_journalFailureTold, true))
                     Q_EMIT journalFailed(reason);
-                m_journalFailed = failed;
+                if (reason.isEmpty())
+                    m_journalFailureTold = false;
             },
             Qt::QueuedConnection);
     });
@@ -109,6 +110,8 @@ std::optional<base::Refusal> Session::recover(const RecoveryOffer& offer)
     setDiffersFromFile(true);
     journalEdit(); // the work is ours now, also if this process is killed in its turn
     flushJournal();
+    if (!m_journalFailed)
+        storage::discardJournal(found->journalFile);
     if (m_changeReported)
         Q_EMIT changedOnDisk(false);
     return std::nullopt;

@@ -2,11 +2,11 @@
 
 #include <algorithm>
 
-#include <QCollator>
 #include <QFont>
 
 #include "core/plan/edits/rename.hpp"
 #include "ui/document/view_settings.hpp"
+#include "ui/outline/natural_order.hpp"
 #include "ui/outline/outline_facts.hpp"
 #include "ui/text/names.hpp"
 #include "ui/text/refusals.hpp"
@@ -67,12 +67,10 @@ std::vector<OutlineModel::Group> OutlineModel::groupsOf(const plan::Plan& plan)
         group(text::groupName(fixture->kind)).ids.push_back(fixture->id);
     all(plan.notes, plan::ElementKind::note);
     all(plan.dimensions, plan::ElementKind::dimension);
-    QCollator natural;
-    natural.setNumericMode(true);
     for (auto& each : groups) {
         std::stable_sort(each.ids.begin(), each.ids.end(), [&](base::Id a, base::Id b) {
-            return natural.compare(QString::fromStdString(plan::tagOf(plan, a)),
-                                   QString::fromStdString(plan::tagOf(plan, b))) < 0;
+            return naturallyBefore(QString::fromStdString(plan::tagOf(plan, a)),
+                                   QString::fromStdString(plan::tagOf(plan, b)));
         });
         for (const auto id : each.ids)
             each.tags.push_back(plan::tagOf(plan, id));
@@ -97,7 +95,9 @@ void OutlineModel::update()
 {
     if (orderMayDiffer()) {
         auto groups = groupsOf(m_document.shown());
-        if (!(groups == m_groups)) {
+        if (sameMembers(groups, m_groups)) {
+            reorder(std::move(groups));
+        } else {
             beginResetModel();
             m_groups = std::move(groups);
             endResetModel();
@@ -105,6 +105,35 @@ void OutlineModel::update()
         }
     }
     refreshFacts();
+}
+
+// The same elements under the same kinds, in whatever order.
+bool OutlineModel::sameMembers(const std::vector<Group>& a, const std::vector<Group>& b)
+{
+    return std::equal(a.begin(), a.end(), b.begin(), b.end(), [](const Group& x, const Group& y) {
+        return x.name == y.name && x.ids.size() == y.ids.size() &&
+               std::is_permutation(x.ids.begin(), x.ids.end(), y.ids.begin());
+    });
+}
+
+// A new tag may send its row elsewhere; what is chosen, open or being typed in stays with its element.
+void OutlineModel::reorder(std::vector<Group> groups)
+{
+    if (groups == m_groups)
+        return;
+    Q_EMIT layoutAboutToBeChanged();
+    const QModelIndexList before = persistentIndexList();
+    std::vector<base::Id> ids;
+    for (const auto& index : before)
+        ids.push_back(idAt(index));
+    m_groups = std::move(groups);
+    QModelIndexList after;
+    for (qsizetype i = 0; i < before.size(); ++i) {
+        const base::Id id = ids[static_cast<std::size_t>(i)];
+        after << (id.valid() ? indexOf(id).siblingAtColumn(before[i].column()) : before[i]);
+    }
+    changePersistentIndexList(before, after);
+    Q_EMIT layoutChanged();
 }
 
 // The view asks again only for the rows it shows.

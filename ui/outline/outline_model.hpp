@@ -47,7 +47,9 @@ private:
         friend bool operator==(const Group&, const Group&) = default;
     };
     static std::vector<Group> groupsOf(const plan::Plan& plan);
+    static bool sameMembers(const std::vector<Group>& a, const std::vector<Group>& b);
     bool orderMayDiffer() const;
+    void reorder(std::vector<Group> groups);
     void update();
     void refreshFacts();
 

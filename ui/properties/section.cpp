@@ -77,7 +77,7 @@ EntryField* Section::ratioField(const QString& name, Read<double> read, Make<dou
         if (shared.mixed)
             field->setMixed();
         else
-            field->setShown(shared.value ? m_chosen.display().ratioText(*shared.value, 4) : QString());
+            field->setShown(shared.value ? m_chosen.display().ratioEntryText(*shared.value) : QString());
     });
     return field;
 }
@@ -94,7 +94,7 @@ EntryField* Section::percentField(const QString& name, Read<double> read, Make<d
         if (shared.mixed)
             field->setMixed();
         else
-            field->setShown(shared.value ? m_chosen.display().percentText(*shared.value, 4) : QString());
+            field->setShown(shared.value ? m_chosen.display().percentEntryText(*shared.value) : QString());
     });
     return field;
 }
@@ -115,7 +115,7 @@ EntryField* Section::optionalRatioField(const QString& name, Read<std::optional<
         if (shared.mixed)
             field->setMixed();
         else
-            field->setShown(value ? m_chosen.display().ratioText(*value, 4) : QString());
+            field->setShown(value ? m_chosen.display().ratioEntryText(*value) : QString());
     });
     return field;
 }

@@ -26,7 +26,12 @@ void collect(QLayout& layout, std::vector<QWidget*>& found)
 
 void collect(QWidget& widget, std::vector<QWidget*>& found)
 {
-    if (widget.focusPolicy() & Qt::TabFocus && !widget.focusProxy())
+    const QWidget* proxy = widget.focusProxy();
+    if (proxy && widget.isAncestorOf(proxy)) { // goes along as a whole
+        found.push_back(&widget);
+        return;
+    }
+    if (widget.focusPolicy() & Qt::TabFocus)
         found.push_back(&widget);
     if (widget.layout())
         collect(*widget.layout(), found);

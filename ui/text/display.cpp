@@ -15,6 +15,34 @@ QString DisplaySettings::percentText(double ratio, int significantDigits) const
     return QString::fromStdString(units::formatPercent(ratio, numbers, significantDigits));
 }
 
+namespace
+{
+// "1.700 %" to "1.7 %".
+QString withoutTrailingZeros(QString text, const std::string& decimalMark)
+{
+    const qsizetype mark = text.indexOf(QString::fromStdString(decimalMark));
+    if (mark < 0)
+        return text;
+    qsizetype end = mark + 1;
+    while (end < text.size() && text[end].isDigit())
+        ++end;
+    qsizetype keep = end;
+    while (text[keep - 1] == u'0')
+        --keep;
+    return text.remove(keep - 1 == mark ? mark : keep, end - (keep - 1 == mark ? mark : keep));
+}
+} // namespace
+
+QString DisplaySettings::ratioEntryText(double ratio) const
+{
+    return withoutTrailingZeros(ratioText(ratio, 6), numbers.decimalMark);
+}
+
+QString DisplaySettings::percentEntryText(double ratio) const
+{
+    return withoutTrailingZeros(percentText(ratio, 6), numbers.decimalMark);
+}
+
 base::Outcome<double> DisplaySettings::readRatio(const QString& text) const
 {
     return units::parseRatio(text.toStdString(), numbers);

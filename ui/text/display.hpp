@@ -63,6 +63,9 @@ struct DisplaySettings {
 
     QString ratioText(double ratio, int significantDigits = 3) const;   // "0.75"
     QString percentText(double ratio, int significantDigits = 3) const; // "61.3 %"
+    // For entries: up to six digits, without trailing zeros.
+    QString ratioEntryText(double ratio) const;
+    QString percentEntryText(double ratio) const;
     base::Outcome<double> readRatio(const QString& text) const;
 
     friend bool operator==(const DisplaySettings&, const DisplaySettings&) = default;

@@ -150,16 +150,7 @@ void addArrangeCommands(Commands& commands, Document& document)
 {
     const auto change = [&](const char* id, const QString& text, const QString& tip, const char* key, bool newGroup,
                             std::function<void()> run) {
-        commands.add({QString::fromLatin1(id),
-                      Menu::arrange,
-                      text,
-                      tip,
-                      QString::fromLatin1(key),
-                      {},
-                      Scope::window,
-                      false,
-                      newGroup},
-                     std::move(run));
+        commands.add({id, Menu::arrange, text, tip, key, {}, Scope::window, false, newGroup}, std::move(run));
         commands.markChanging(id);
     };
     const auto align = [&document](plan::Alignment alignment) {

@@ -21,12 +21,12 @@ constexpr int menuCount = 7;
 enum class Scope { window, planView };
 
 struct CommandSpec {
-    std::string id; // "file.save"; stable
+    std::string id = {}; // "file.save"; stable
     Menu menu = Menu::file;
-    QString text;         // in the menu, with its mnemonic
-    QString tip;          // one sentence
+    QString text = {};    // in the menu, with its mnemonic
+    QString tip = {};     // one sentence
     const char* key = ""; // portable text; may be empty only where the menu is the place for it
-    QString barText;      // on the tool bar; empty: not there
+    QString barText = {}; // on the tool bar; empty: not there
     Scope scope = Scope::window;
     bool checkable = false;
     bool newGroup = false; // a separator before it

@@ -71,6 +71,7 @@ void FileCommands::addTo(Commands& commands)
 
 bool FileCommands::mayLeave()
 {
+    m_parts.finishEntry();
     if (!m_parts.session.modified())
         return true;
     QMessageBox box(QMessageBox::NoIcon, tr("Unsaved changes"),
@@ -122,6 +123,7 @@ bool FileCommands::openPath(const QString& path)
 
 bool FileCommands::save()
 {
+    m_parts.finishEntry();
     if (m_parts.session.path().isEmpty() || m_parts.document.readOnly())
         return saveAs();
     if (const auto refusal = m_parts.session.save()) {
@@ -134,6 +136,7 @@ bool FileCommands::save()
 
 bool FileCommands::saveAs()
 {
+    m_parts.finishEntry();
     QFileDialog dialog(&m_parts.window, tr("Save the plan as"), m_parts.state.lastFolder(), planFilter());
     dialog.setAcceptMode(QFileDialog::AcceptSave);
     dialog.setDefaultSuffix(ending.mid(1));

@@ -40,6 +40,7 @@ public:
         WindowState& state;
         StripStack& strips;
         QWidget& window;
+        std::function<void()> finishEntry; // what is typed in a field counts before anything is saved or left
     };
     explicit FileCommands(const Parts& parts);
 

@@ -32,6 +32,9 @@ QLabel* field(QStatusBar& bar, const QString& name, const QString& widest)
 StatusLine::StatusLine(document::Document& document, QWidget* parent) : QStatusBar(parent), m_document(document)
 {
     setSizeGripEnabled(false);
+    m_hint = new QLabel;
+    m_hint->setAccessibleName(tr("What the tool waits for"));
+    addWidget(m_hint, 1);
     m_x = field(*this, tr("Pointer, across"), QStringLiteral("X  -000.000 m  "));
     m_y = field(*this, tr("Pointer, up the sheet"), QStringLiteral("Y  -000.000 m  "));
     m_level = field(*this, tr("Floor level at the pointer"), QStringLiteral("Floor  +00.000 m  "));
@@ -48,6 +51,8 @@ void StatusLine::showPointer(std::optional<plan::Point> place)
     m_place = place;
     refresh();
 }
+
+void StatusLine::showHint(const QString& hint) { m_hint->setText(hint); }
 
 void StatusLine::showScale(double denominator)
 {

@@ -27,6 +27,7 @@ public:
     StatusLine(document::Document& document, QWidget* parent);
 
     void showPointer(std::optional<plan::Point> place);
+    void showHint(const QString& hint); // what the active tool waits for; a message covers it for a while
     void showScale(double denominator); // 50 for 1:50
 
 private:
@@ -34,6 +35,7 @@ private:
 
     document::Document& m_document;
     std::optional<plan::Point> m_place;
+    QLabel* m_hint;
     QLabel* m_x;
     QLabel* m_y;
     QLabel* m_level;

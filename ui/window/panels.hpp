@@ -1,0 +1,91 @@
+// Panels: the docks around the plan - outline, properties, charts, findings, worksheets - and what they say to each
+// other.
+#pragma once
+
+#include <QObject>
+#include <QPoint>
+#include <QString>
+#include <QStringList>
+
+#include "core/assessment/working.hpp"
+
+QT_BEGIN_NAMESPACE
+class QDockWidget;
+class QMainWindow;
+class QWidget;
+QT_END_NAMESPACE
+
+namespace sumpwright::ui::document
+{
+class Document;
+}
+namespace sumpwright::ui::findings
+{
+class FindingsList;
+}
+namespace sumpwright::ui::outline
+{
+class OutlinePanel;
+}
+namespace sumpwright::ui::properties
+{
+class PropertiesPanel;
+}
+namespace sumpwright::ui::worksheets
+{
+class WorksheetPanel;
+}
+
+namespace sumpwright::ui::window
+{
+
+class Commands;
+class FoldColumn;
+
+class Panels : public QObject
+{
+    Q_OBJECT
+
+public:
+    Panels(document::Document& document, QMainWindow& window);
+
+    void addTo(Commands& commands); // a command to show or hide each, and one to step through them
+    void reset();                   // places and sizes as on the first day
+
+    properties::PropertiesPanel& properties() const { return *m_properties; }
+    findings::FindingsList& findings() const { return *m_findings; }
+    QStringList foldedCharts() const;
+    void setFoldedCharts(const QStringList& ids);
+
+    void showChart(const QString& id);
+    void showFindings();
+    void showProperties(); // and gives the first field the keyboard
+    void showWorking(const assessment::Working& working);
+    void stepFinding(int by); // next or previous, going to its element
+
+Q_SIGNALS:
+    void menuRequested(QPoint global); // on the outline
+    void deleteWanted();
+
+private:
+    QDockWidget* dock(const char* id, const QString& title, QWidget* content, Qt::DockWidgetArea area);
+    void addToggle(Commands& commands, const char* id, const QString& text, const QString& tip, const char* key,
+                   QDockWidget* dock, QWidget* focus, bool newGroup);
+    void step(int by);
+
+    document::Document& m_document;
+    QMainWindow& m_window;
+    outline::OutlinePanel* m_outline;
+    properties::PropertiesPanel* m_properties;
+    FoldColumn* m_charts;
+    findings::FindingsList* m_findings;
+    worksheets::WorksheetPanel* m_worksheets;
+    QDockWidget* m_outlineDock;
+    QDockWidget* m_propertiesDock;
+    QDockWidget* m_chartsDock;
+    QDockWidget* m_findingsDock;
+    QDockWidget* m_worksheetsDock;
+    int m_finding = -1;
+};
+
+} // namespace sumpwright::ui::window

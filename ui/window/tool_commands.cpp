@@ -1,0 +1,108 @@
+#include "ui/window/tool_commands.hpp"
+
+#include <QActionGroup>
+#include <QDir>
+#include <QFile>
+#include <QFileDialog>
+#include <QFileInfo>
+
+#include "core/plan/edits/underlay.hpp"
+#include "ui/canvas/plan_view.hpp"
+#include "ui/canvas/scene_point.hpp"
+#include "ui/document/document.hpp"
+#include "ui/document/session.hpp"
+#include "ui/window/commands.hpp"
+#include "ui/window/status_line.hpp"
+
+namespace sumpwright::ui::window
+{
+
+ToolCommands::ToolCommands(canvas::PlanView& view, document::Document& document, document::Session& session,
+                           StatusLine& status)
+    : QObject(&view), m_view(view), m_document(document), m_session(session), m_box(view)
+{
+    connect(&m_box, &tools::Toolbox::activated, this, &ToolCommands::toolChanged);
+    connect(&m_box, &tools::Toolbox::hintChanged, &status, &StatusLine::showHint);
+    status.showHint(m_box.hint());
+}
+
+void ToolCommands::addTo(Commands& commands)
+{
+    auto* group = new QActionGroup(this);
+    for (const tools::ToolSpec& tool : m_box.specs()) {
+        QAction* action = commands.addCheckable(
+            {tool.id, Menu::place, tool.text, tool.tip, tool.key, tool.barText, Scope::planView, true, tool.newGroup},
+            [this, id = tool.id](bool) {
+                m_box.activate(id);
+                m_view.setFocus(Qt::OtherFocusReason);
+            });
+        group->addAction(action);
+        action->setChecked(tool.id == m_box.active());
+        if (tool.changesPlan)
+            commands.markChanging(tool.id);
+    }
+    connect(&m_box, &tools::Toolbox::activated, this,
+            [&commands](const QString& id) { commands.find(id.toStdString())->setChecked(true); });
+    commands.add({"place.connect",
+                  Menu::place,
+                  tr("C&onnect the two selected"),
+                  tr("Draws a pipe run between the two things selected."),
+                  "Ctrl+K",
+                  {},
+                  Scope::window,
+                  false,
+                  true},
+                 [this] { m_box.connectSelected(); });
+    commands.markChanging("place.connect");
+    addSketchCommands(commands);
+}
+
+void ToolCommands::addSketchCommands(Commands& commands)
+{
+    commands.add({"place.sketch",
+                  Menu::place,
+                  tr("Site s&ketch under the plan…"),
+                  tr("Lays a drawing or photograph of the site under the plan, to be scaled by two points."),
+                  "Ctrl+Shift+K",
+                  {},
+                  Scope::window,
+                  false,
+                  true},
+                 [this] { laySketch(); });
+    commands.add({"place.sketch-away", Menu::place, tr("Take the sketch a&way"),
+                  tr("Removes the site sketch from the plan; its file stays."), "Ctrl+Alt+Shift+K"},
+                 [this] {
+                     if (m_document.committed().underlay)
+                         m_document.commit(plan::removeUnderlay());
+                     else
+                         m_document.say(tr("There is no site sketch under this plan."));
+                 });
+    commands.markChanging("place.sketch");
+    commands.markChanging("place.sketch-away");
+}
+
+// The sketch is kept beside the plan's file, so that both can be handed on together.
+void ToolCommands::laySketch()
+{
+    if (m_session.path().isEmpty())
+        return m_document.say(tr("Save the plan first: the sketch is kept beside its file."));
+    const QDir folder = QFileInfo(m_session.path()).absoluteDir();
+    const QString chosen = QFileDialog::getOpenFileName(m_view.window(), tr("Site sketch"), folder.absolutePath(),
+                                                        tr("Pictures (*.png *.jpg *.jpeg *.bmp *.svg)"));
+    if (chosen.isEmpty())
+        return;
+    const QString name = QFileInfo(chosen).fileName();
+    const QString beside = folder.filePath(name);
+    if (QFileInfo(chosen).canonicalFilePath() != QFileInfo(beside).canonicalFilePath()) {
+        if (QFileInfo::exists(beside))
+            return m_document.say(tr("A file named “%1” lies beside the plan already; rename one of them.").arg(name));
+        if (!QFile::copy(chosen, beside))
+            return m_document.say(tr("The sketch could not be copied beside the plan."));
+    }
+    plan::Underlay sketch;
+    sketch.fileName = name.toStdString();
+    if (m_document.commit(plan::setUnderlay(sketch)))
+        m_document.say(tr("Now scale it: Place, Scale the site sketch."));
+}
+
+} // namespace sumpwright::ui::window
