@@ -167,7 +167,10 @@ void RunItem::drawArrows(QPainter& painter, const Ink& ink) const
 void RunItem::drawVerticals(QPainter& painter, const Ink& ink) const
 {
     const double diameter = ink.atLeast(m_line.width * 1.35, 9.0);
+    const bool fromPump = std::holds_alternative<plan::PumpEnd>(m_run->from);
     for (const auto& corner : m_line.corners) {
+        if (fromPump && corner.distance == 0.0)
+            continue; // the pump's own sign stands there
         const double rise = units::inMetres(corner.after - corner.before) * (flowsBackwards() ? -1.0 : 1.0);
         if (rise > 0.005)
             paintRising(painter, ink, corner.at, diameter);

@@ -43,7 +43,8 @@ std::vector<Marks> othersOf(const plan::Plan& plan, const std::vector<base::Id>&
     for (const auto& vessel : plan.vessels)
         add(vessel->id);
     for (const auto& fixture : plan.fixtures)
-        add(fixture->id);
+        if (fixture->kind != plan::FixtureKind::door)
+            add(fixture->id);
     if (!plan.floor->outline.empty()) {
         plan::Box box{plan.floor->outline.front(), plan.floor->outline.front()};
         for (const auto& corner : plan.floor->outline) {
