@@ -17,7 +17,8 @@ struct RuleFixture {
     std::function<void(SoundPlan&)> spoil;
 };
 
-std::vector<RuleFixture> waterFixtures();  // pumps, runs, levels, overflows
+std::vector<RuleFixture> pumpFixtures();   // pumps, runs, valves, outlets
+std::vector<RuleFixture> waterFixtures();  // site, sump, levels, overflows, gravity runs
 std::vector<RuleFixture> layoutFixtures(); // places, floor, electricity, catalogue
 
 } // namespace sumpwright::test

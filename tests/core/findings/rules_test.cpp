@@ -19,9 +19,9 @@ using assessment::Severity;
 
 std::vector<RuleFixture> allFixtures()
 {
-    std::vector<RuleFixture> all = waterFixtures();
-    for (RuleFixture& fixture : layoutFixtures())
-        all.push_back(std::move(fixture));
+    std::vector<RuleFixture> all;
+    for (const auto& fixtures : {pumpFixtures(), waterFixtures(), layoutFixtures()})
+        all.insert(all.end(), fixtures.begin(), fixtures.end());
     return all;
 }
 

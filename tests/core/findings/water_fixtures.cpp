@@ -88,7 +88,7 @@ Id loneTank(P& p) { return p.drawn.vessel(plan::VesselKind::settler, {5.2, 4.4, 
 
 } // namespace
 
-std::vector<RuleFixture> waterFixtures()
+std::vector<RuleFixture> pumpFixtures()
 {
     return {
         {"plan.no-pump", Severity::warning, [](P& p) { p.drawn.plan.pumps = p.drawn.plan.pumps.without(p.pump); }},
@@ -128,6 +128,12 @@ std::vector<RuleFixture> waterFixtures()
          }},
         {"outlet.no-flow", Severity::error,
          [](P& p) { p.drawn.changePort(p.tank, p.tankInlet, [](plan::Port& port) { port.level = at(5.0); }); }},
+    };
+}
+
+std::vector<RuleFixture> waterFixtures()
+{
+    return {
         {"site.altitude-missing", Severity::note,
          [](P& p) { p.drawn.changeSite([](plan::Site& site) { site.altitude.reset(); }); }},
         {"site.water-temperature", Severity::error,
