@@ -1,12 +1,13 @@
 #!/usr/bin/env bash
-# Installs what is missing, builds Sumpwright in its profiles and runs all tests. Ends with CTest's own closing lines
+# Installs what is missing, builds Sumpwright and runs all tests (with --all under sanitizers too). Ends with CTest's own closing lines
 # of the dev profile; the exit status is 0 only when every profile built and every test passed.
 . "$(dirname "${BASH_SOURCE[0]}")/steps.sh"
 
 usage() {
   cat <<'EOT'
-usage: test.sh [--quick] [--only PROFILE]... [--jobs N]
+usage: test.sh [--quick | --all] [--only PROFILE]... [--jobs N]
   --quick         the dev profile only
+  --all           the sanitizers too; without it dev and core-only
   --only PROFILE  dev, core-only, asan or tsan; may be given several times
   --jobs N        processes for building and testing; without it one for each processor
 dev        all tests
@@ -27,6 +28,7 @@ jobs=$(nproc)
 while [ $# -gt 0 ]; do
   case "$1" in
     --quick) profiles=(dev) ;;
+    --all) profiles=("${all[@]}") ;;
     --only)
       case " ${all[*]} " in *" ${2:-} "*) profiles+=("$2") ;; *) fail "no profile '${2:-}'; there are: ${all[*]}" ;; esac
       shift ;;
@@ -39,7 +41,7 @@ while [ $# -gt 0 ]; do
   esac
   shift
 done
-[ ${#profiles[@]} -gt 0 ] || profiles=("${all[@]}")
+[ ${#profiles[@]} -gt 0 ] || profiles=(dev core-only)
 
 # Compile-fail tests look at the compiler, not at running code: once, in dev, is enough.
 test_profile() {
