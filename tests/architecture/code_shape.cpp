@@ -35,7 +35,9 @@ Opens kindOf(const std::string& head)
         return Opens::record;
     if (std::regex_search(head, container) && head.find('(') == std::string::npos)
         return Opens::container;
-    return head.find('(') != std::string::npos ? Opens::function : Opens::other;
+    static const std::regex table(R"(^(template ?<[^{(]*> ?)?[^(=]*[^(=!<>]=[^=])"); // "array rows = to_array({"
+    const bool function = head.find('(') != std::string::npos && !std::regex_search(head, table);
+    return function || head.find("operator=") != std::string::npos ? Opens::function : Opens::other;
 }
 
 class Walker

@@ -1,6 +1,5 @@
 #include "tests/architecture/include_rules.hpp"
 
-#include <cctype>
 #include <nlohmann/json.hpp>
 #include <regex>
 
@@ -29,8 +28,8 @@ std::string topOf(const std::string& room) { return room.substr(0, room.find('/'
 
 bool isQtHeader(const std::string& header)
 {
-    return header.size() > 1 && header[0] == 'Q' &&
-           (std::isupper(static_cast<unsigned char>(header[1])) || header[1] == 't');
+    static const std::regex qt("Q[A-Zt].*|q[a-z]+[.]h");
+    return std::regex_match(header, qt);
 }
 
 } // namespace

@@ -26,6 +26,21 @@ bool isIgnored(const std::string& name)
     return false;
 }
 
+// A default behind a case that names an enumerator, "Kind::round".
+bool hasEnumDefault(const std::string& text)
+{
+    static const std::regex label(R"(\bcase\b[^;{}]*?[^:]:(?!:)|\bdefault\s*:)");
+    const std::string plain = withoutCommentsAndStrings(text);
+    bool ofEnum = false;
+    for (std::sregex_iterator it(plain.begin(), plain.end(), label), end; it != end; ++it) {
+        const std::string found = it->str();
+        if (found.starts_with("default") && ofEnum)
+            return true;
+        ofEnum = found.find("::") != std::string::npos;
+    }
+    return false;
+}
+
 } // namespace
 
 TEST(Layout, OfTheTopLevelIsAsTheCardSays)
@@ -81,11 +96,14 @@ TEST(Layout, LetsEveryHeaderSayFirstWhatItIs)
 
 TEST(Layout, KeepsEnumSwitchesWithoutDefault)
 {
-    const std::regex standard(R"(\bdefault\s*:)");
-    for (const SourceFile& file : filesBelow({"core"}))
+    for (const SourceFile& file : filesBelow({"core", "ui"})) {
         if (isCode(file)) {
-            EXPECT_FALSE(std::regex_search(withoutCommentsAndStrings(file.text), standard)) << file.path;
+            EXPECT_FALSE(hasEnumDefault(file.text)) << file.path;
         }
+    }
+    EXPECT_TRUE(hasEnumDefault("switch (k) { case Kind::a: f(); break; default: g(); }"));
+    EXPECT_FALSE(hasEnumDefault("switch (n) { case 1: f(); break; default: g(); }"));
+    EXPECT_FALSE(hasEnumDefault("switch (k) { case Kind::a: f(); } // default: none"));
 }
 
 } // namespace sumpwright::architecture

@@ -57,10 +57,10 @@ TEST(Sizes, OfFunctionsStayReadable)
 
 TEST(CodeShape, FindsFunctionsWithTheirLines)
 {
-    const auto shape =
-        shapeOf("namespace a {\nint f(int x)\n{\n    if (x) { x = 1; }\n    return \"}\"[0];\n}\n"
-                "struct S {\n    S() : m_a{1}, m_b(2)\n    {\n        f(1);\n    }\n    int m_a, m_b;\n};\n"
-                "const int table[] = {1, 2};\nTEST(A, B) {\n// }\n}\n}\n");
+    const auto shape = shapeOf(
+        "namespace a {\nint f(int x)\n{\n    if (x) { x = 1; }\n    return \"}\"[0];\n}\n"
+        "struct S {\n    S() : m_a{1}, m_b(2)\n    {\n        f(1);\n    }\n    int m_a, m_b;\n};\n"
+        "const int table[] = {1, 2};\ninline constexpr auto all = to_array({1, 2});\nTEST(A, B) {\n// }\n}\n}\n");
     ASSERT_EQ(shape.functions.size(), 4U);
     EXPECT_EQ(shape.functions[0].head, "int f(int x)");
     EXPECT_EQ(shape.functions[0].lines(), 4U);
