@@ -26,17 +26,18 @@ bool isIgnored(const std::string& name)
     return false;
 }
 
-// A default behind a case that names an enumerator, "Kind::round".
+// A default behind a case that names an enumerator of our own, "Kind::round".
 bool hasEnumDefault(const std::string& text)
 {
     static const std::regex label(R"(\bcase\b[^;{}]*?[^:]:(?!:)|\bdefault\s*:)");
+    static const std::regex foreign(R"(^case\s+Q\w*::)"); // Qt's enumerations, of which we know a few values
     const std::string plain = withoutCommentsAndStrings(text);
     bool ofEnum = false;
     for (std::sregex_iterator it(plain.begin(), plain.end(), label), end; it != end; ++it) {
         const std::string found = it->str();
         if (found.starts_with("default") && ofEnum)
             return true;
-        ofEnum = found.find("::") != std::string::npos;
+        ofEnum = found.find("::") != std::string::npos && !std::regex_search(found, foreign);
     }
     return false;
 }
