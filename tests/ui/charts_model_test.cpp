@@ -9,9 +9,10 @@ namespace
 {
 
 using namespace sumpwright;
+namespace text = sumpwright::ui::text;
 using assessment::WaterState;
 
-const text::DisplaySettings plainDisplay() { return {}; }
+text::DisplaySettings plainDisplay() { return {}; }
 
 struct Case {
     assessment::Assessment results;
