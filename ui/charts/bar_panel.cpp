@@ -11,7 +11,7 @@
 #include <QLineSeries>
 #include <QValueAxis>
 
-#include "ui/charts/axis_ticks.hpp"
+#include "ui/charts/value_axis.hpp"
 #include "ui/style/palette.hpp"
 #include "ui/style/series.hpp"
 
@@ -89,10 +89,7 @@ void BarPanel::fill(const BarModel& model, const style::Theme& theme)
     double most = model.limit ? model.limit->value : 0.0;
     for (int row = 0; row < rows; ++row)
         most = std::max(most, rowTotal(model, row));
-    const AxisTicks ticks = ticksFor(0.0, most);
-    m_valueAxis->setRange(ticks.least, ticks.most);
-    m_valueAxis->setTickInterval(ticks.step);
-    m_valueAxis->setLabelFormat(QStringLiteral("%.%1f").arg(ticks.decimals));
+    setTicks(*m_valueAxis, ticksFor(0.0, most));
     m_valueAxis->setTitleText(model.axisTitle);
 }
 

@@ -10,7 +10,7 @@
 #include <QSignalBlocker>
 #include <QValueAxis>
 
-#include "ui/charts/axis_ticks.hpp"
+#include "ui/charts/value_axis.hpp"
 #include "ui/style/palette.hpp"
 #include "ui/style/series.hpp"
 #include "ui/text/names.hpp"
@@ -45,13 +45,6 @@ QList<QPointF> pointsOf(const std::vector<assessment::CurveSample>& samples, con
     for (const auto& sample : samples)
         points << pointOf(sample.flow, sample.head, display);
     return points;
-}
-
-void setTicks(QValueAxis& axis, const AxisTicks& ticks)
-{
-    axis.setRange(ticks.least, ticks.most);
-    axis.setTickInterval(ticks.step);
-    axis.setLabelFormat(QStringLiteral("%.%1f").arg(ticks.decimals));
 }
 
 } // namespace
