@@ -100,7 +100,7 @@ TEST_F(Picture, OfABadPlanEndsWithTwoAndOneLine)
 class DisplayServer : public testing::Test
 {
 protected:
-    Display()
+    DisplayServer()
     {
         for (const char* name : {"DISPLAY", "WAYLAND_DISPLAY", "QT_QPA_PLATFORM"}) {
             before.emplace_back(name, qgetenv(name));
@@ -108,7 +108,7 @@ protected:
         }
         qputenv("XDG_STATE_HOME", folder.path().toUtf8());
     }
-    ~Display() override
+    ~DisplayServer() override
     {
         for (const auto& [name, value] : before)
             value.isNull() ? qunsetenv(name) : qputenv(name, value);
