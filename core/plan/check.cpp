@@ -3,8 +3,9 @@
 
 #include <algorithm>
 #include <cmath>
-#include <map>
 #include <set>
+#include <unordered_map>
+#include <unordered_set>
 
 #include "core/plan/check_elements.hpp"
 #include "core/plan/limits.hpp"
@@ -107,26 +108,26 @@ void checkNames(const Plan& plan, FaultFinder& faults)
     }
 }
 
-// Who meets each port, pump and tee.
-struct Meetings {
-    std::set<base::Id> ports;
-    std::set<base::Id> pumps;
-    std::map<base::Id, int> tees;
+// Who has been met so far by an end of a run.
+struct Met {
+    std::unordered_set<base::Id> ports;
+    std::unordered_set<base::Id> pumps;
+    std::unordered_map<base::Id, int> tees;
 };
 
-void checkMeeting(const RunEnd& end, const char* key, Meetings& meetings, FaultFinder& faults)
+void checkMeeting(const RunEnd& end, const char* key, Met& met, FaultFinder& faults)
 {
     if (const auto* port = std::get_if<PortEnd>(&end)) {
-        if (!meetings.ports.insert(port->port).second)
+        if (!met.ports.insert(port->port).second)
             faults.fault(key, "plan.port-taken", "the port already has a run", "one run to a port; meet runs in a tee");
     } else if (const auto* pump = std::get_if<PumpEnd>(&end)) {
-        if (!meetings.pumps.insert(pump->pump).second)
+        if (!met.pumps.insert(pump->pump).second)
             faults.fault(key, "plan.pump-taken", "the pump already has a run",
                          "one run to a pump; split it with a tee");
         if (std::string_view(key) == "to")
             faults.fault(key, "plan.pump-at-end", "the run leads into a pump", "a run that starts at the pump");
     } else if (const auto* tee = std::get_if<TeeEnd>(&end)) {
-        ++meetings.tees[tee->tee];
+        ++met.tees[tee->tee];
     }
 }
 
@@ -171,17 +172,17 @@ void checkReferences(const Plan& plan, FaultFinder& faults)
             faults.fault("outlet_level", "plan.port-below-base", "the outlet is under " + vessel->tag,
                          "above the base at " + units::format(vessel->baseLevel));
     }
-    Meetings meetings;
+    Met met;
     for (const auto& run : plan.runs) {
         faults.at(run->id, "run", run->tag);
-        checkMeeting(run->from, "from", meetings, faults);
-        checkMeeting(run->to, "to", meetings, faults);
+        checkMeeting(run->from, "from", met, faults);
+        checkMeeting(run->to, "to", met, faults);
         checkEnd(plan, *run, RunSide::from, faults);
         checkEnd(plan, *run, RunSide::to, faults);
     }
     for (const auto& tee : plan.tees) {
         faults.at(tee->id, "tee", tee->tag);
-        if (meetings.tees[tee->id] < 2)
+        if (met.tees[tee->id] < 2)
             faults.fault("", "plan.lonely-tee", "a tee with fewer than two run ends", "two run ends or more");
     }
 }
@@ -197,6 +198,48 @@ std::vector<Fault> check(const Plan& plan)
     return faults.take();
 }
 
+namespace
+{
+
+// Whether an element is new or has another tag or other ids inside than before.
+bool namesDiffer(const Vessel& a, const Vessel& b)
+{
+    return a.tag != b.tag || !std::equal(a.ports.begin(), a.ports.end(), b.ports.begin(), b.ports.end(),
+                                         [](const Port& p, const Port& q) { return p.id == q.id; });
+}
+bool namesDiffer(const Run& a, const Run& b)
+{
+    return a.tag != b.tag || !std::equal(a.valves.begin(), a.valves.end(), b.valves.begin(), b.valves.end(),
+                                         [](const Valve& v, const Valve& w) { return v.id == w.id && v.tag == w.tag; });
+}
+template <class Element> bool namesDiffer(const Element& a, const Element& b)
+{
+    if constexpr (requires { a.tag; })
+        return a.tag != b.tag;
+    return false;
+}
+template <class Element> bool namesTouched(const Table<Element>& before, const Table<Element>& after)
+{
+    return std::any_of(after.begin(), after.end(), [&before](const auto& now) {
+        const auto was = before.share(now->id);
+        return was != now && (!was || namesDiffer(*was, *now));
+    });
+}
+bool namesTouched(const Plan& before, const Plan& after)
+{
+    return namesTouched(before.vessels, after.vessels) || namesTouched(before.runs, after.runs) ||
+           namesTouched(before.pumps, after.pumps) || namesTouched(before.tees, after.tees) ||
+           namesTouched(before.fixtures, after.fixtures) || namesTouched(before.notes, after.notes) ||
+           namesTouched(before.dimensions, after.dimensions);
+}
+bool piecesTouched(const Plan& before, const Plan& after)
+{
+    return !(after.vessels.sameElements(before.vessels) && after.runs.sameElements(before.runs) &&
+             after.pumps.sameElements(before.pumps) && after.tees.sameElements(before.tees));
+}
+
+} // namespace
+
 std::optional<Fault> firstNewFault(const Plan& before, const Plan& after)
 {
     FaultFinder each;
@@ -204,8 +247,10 @@ std::optional<Fault> firstNewFault(const Plan& before, const Plan& after)
     if (!each.faults().empty())
         return each.faults().front();
     FaultFinder whole;
-    checkNames(after, whole);
-    checkReferences(after, whole);
+    if (namesTouched(before, after))
+        checkNames(after, whole);
+    if (piecesTouched(before, after))
+        checkReferences(after, whole);
     const std::vector<Fault> now = whole.take();
     if (now.empty())
         return std::nullopt;

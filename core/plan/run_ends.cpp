@@ -61,6 +61,16 @@ const Run* runAtPump(const Plan& plan, base::Id pump)
     return nullptr;
 }
 
+Meetings meetingsAtTees(const Plan& plan)
+{
+    Meetings meetings;
+    for (const auto& run : plan.runs)
+        for (const RunSide side : {RunSide::from, RunSide::to})
+            if (const auto* at = std::get_if<TeeEnd>(&endOf(*run, side)))
+                meetings[at->tee].push_back({run->id, side});
+    return meetings;
+}
+
 std::vector<Meeting> meetingsAt(const Plan& plan, base::Id tee)
 {
     std::vector<Meeting> meetings;

@@ -1,6 +1,7 @@
 // Run ends: which side, what is met there, and who meets a port, a pump or a tee.
 #pragma once
 
+#include <map>
 #include <optional>
 #include <vector>
 
@@ -29,5 +30,8 @@ struct Meeting {
     friend bool operator==(const Meeting&, const Meeting&) = default;
 };
 std::vector<Meeting> meetingsAt(const Plan& plan, base::Id tee);
+// All tees at once; a tee without runs is not in it.
+using Meetings = std::map<base::Id, std::vector<Meeting>>;
+Meetings meetingsAtTees(const Plan& plan);
 
 } // namespace sumpwright::plan

@@ -1,5 +1,6 @@
 #include "core/plan/edits/motion.hpp"
 
+#include <algorithm>
 #include <optional>
 #include <set>
 
@@ -30,14 +31,15 @@ void lift(std::optional<units::Elevation>& level, const Motion& motion)
 class Movers
 {
 public:
-    Movers(const Plan& plan, const std::vector<base::Id>& named) : m_plan(plan), m_named(named.begin(), named.end())
+    Movers(const Plan& plan, const std::vector<base::Id>& named)
+        : m_plan(plan), m_named(named.begin(), named.end()), m_meetings(meetingsAtTees(plan))
     {
-        for (const auto& tee : plan.tees)
-            if (named.size() > 0 && (m_named.count(tee->id) || runsNamedAt(tee->id) >= 2))
-                m_tees.insert(tee->id);
         std::set<base::Id> carried;
-        for (const auto& tee : plan.tees)
-            carried.insert(tee->id);
+        for (const auto& [tee, meetings] : m_meetings) {
+            carried.insert(carried.end(), tee);
+            if (m_named.count(tee) || runsNamed(meetings) >= 2)
+                m_tees.insert(tee);
+        }
         while (dropHeld(carried)) {
         }
         while (spread(carried)) {
@@ -60,10 +62,10 @@ public:
     }
 
 private:
-    int runsNamedAt(base::Id tee) const
+    int runsNamed(const std::vector<Meeting>& meetings) const
     {
         int count = 0;
-        for (const Meeting& meeting : meetingsAt(m_plan, tee))
+        for (const Meeting& meeting : meetings)
             count += named(meeting.run) ? 1 : 0;
         return count;
     }
@@ -71,37 +73,41 @@ private:
     {
         return endOf(*m_plan.runs.find(meeting.run), otherSide(meeting.side));
     }
-    // Takes out tees held back by a run whose far end stays. True when one was.
+    bool held(base::Id tee, const std::set<base::Id>& carried) const
+    {
+        const auto& meetings = m_meetings.at(tee);
+        return std::any_of(meetings.begin(), meetings.end(), [&](const Meeting& meeting) {
+            const auto* far = std::get_if<TeeEnd>(&farEnd(meeting));
+            return !named(meeting.run) && !meets(farEnd(meeting)) && !(far && carried.count(far->tee));
+        });
+    }
+    // Takes out tees held back by a run whose far end stays. True when some were.
     bool dropHeld(std::set<base::Id>& carried) const
     {
-        for (const base::Id tee : carried) {
-            for (const Meeting& meeting : meetingsAt(m_plan, tee)) {
-                const auto* far = std::get_if<TeeEnd>(&farEnd(meeting));
-                if (named(meeting.run) || meets(farEnd(meeting)) || (far && carried.count(far->tee)))
-                    continue;
-                carried.erase(tee);
-                return true;
-            }
-        }
-        return false;
+        std::vector<base::Id> back;
+        for (const base::Id tee : carried)
+            if (held(tee, carried))
+                back.push_back(tee);
+        for (const base::Id tee : back)
+            carried.erase(tee);
+        return !back.empty();
     }
-    // Of the tees not held back, those go along that hang on something that does. True when one was added.
+    // Of the tees not held back, those go along that hang on something that does. True when some were added.
     bool spread(const std::set<base::Id>& carried)
     {
+        const std::size_t before = m_tees.size();
         for (const base::Id tee : carried) {
-            if (m_tees.count(tee))
-                continue;
-            for (const Meeting& meeting : meetingsAt(m_plan, tee))
-                if (named(meeting.run) || meets(farEnd(meeting))) {
-                    m_tees.insert(tee);
-                    return true;
-                }
+            const auto& meetings = m_meetings.at(tee);
+            if (std::any_of(meetings.begin(), meetings.end(),
+                            [&](const Meeting& meeting) { return named(meeting.run) || meets(farEnd(meeting)); }))
+                m_tees.insert(tee);
         }
-        return false;
+        return m_tees.size() > before;
     }
 
     const Plan& m_plan;
     std::set<base::Id> m_named;
+    Meetings m_meetings;
     std::set<base::Id> m_tees;
 };
 

@@ -104,7 +104,7 @@ void dissolveTee(Draft& draft, base::Id id)
 
 void mendTees(Draft& draft)
 {
-    if (draft.plan.tees.empty())
+    if (draft.plan.tees.empty() || draft.plan.runs.sameElements(draft.before.runs))
         return;
     std::map<base::Id, int> was = endsAtTees(draft.before);
     std::map<base::Id, int> now = endsAtTees(draft.plan);
