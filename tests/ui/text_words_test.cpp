@@ -7,9 +7,11 @@
 
 #include <QLocale>
 
+#include "core/report/sentences.hpp"
 #include "tests/support/edited_plan.hpp"
 #include "ui/document/view_settings.hpp"
 #include "ui/text/display.hpp"
+#include "ui/text/findings.hpp"
 #include "ui/text/names.hpp"
 #include "ui/text/refusals.hpp"
 #include "ui/text/subject.hpp"
@@ -68,6 +70,53 @@ TEST(Subjects, NameEndsByTheirPorts)
     EXPECT_EQ(endName(system.plan, system.runOf(system.drainA).from).toStdString(), "grow bed B1, standpipe L1");
     EXPECT_EQ(endName(system.plan, system.runOf(system.drainB).to).toStdString(), "open end");
     EXPECT_EQ(subject(system.plan, base::Id{9999}).toStdString(), "element");
+}
+
+assessment::Assessment resultsOf(const plan::Plan& plan)
+{
+    assessment::Assessment results;
+    results.plan = plan;
+    results.catalogue = catalogue::Catalogue::builtIn();
+    return results;
+}
+
+TEST(FindingSentences, AreFilledForEveryFindingOfTheCore)
+{
+    const test::SmallSystem system;
+    const auto results = resultsOf(system.plan);
+    const DisplaySettings display{units::UnitSystem::metric, units::NumberStyle::point()};
+    int told = 0;
+    for (const auto& sentence : report::findingSentences()) {
+        assessment::Finding finding;
+        finding.id = std::string(sentence.id);
+        finding.elements = {system.bedA, system.bedB};
+        finding.value = units::metres(0.45);
+        finding.limit = units::metres(0.6);
+        const QString message = findingWords(finding, results, display).message;
+        EXPECT_FALSE(message.contains(u'{') || message.contains(u'}')) << message.toStdString();
+        EXPECT_NE(message.toStdString(), finding.id);
+        ++told;
+    }
+    EXPECT_GT(told, 40);
+}
+
+TEST(FindingSentences, UseTheWindowsNamesAndThePersonsUnits)
+{
+    const test::SmallSystem system;
+    assessment::Finding finding;
+    finding.id = "layout.aisle";
+    finding.elements = {system.bedA, system.bedB};
+    finding.value = units::metres(0.3048);
+    finding.limit = units::metres(0.6096);
+    finding.mend = "widen-aisle";
+    const DisplaySettings us{units::UnitSystem::us, units::NumberStyle::point()};
+    const auto words = findingWords(finding, resultsOf(system.plan), us);
+    const std::string message = words.message.toStdString();
+    EXPECT_NE(message.find("grow bed B1 and grow bed B2"), std::string::npos) << message;
+    EXPECT_NE(message.find("in"), std::string::npos) << message;
+    EXPECT_EQ(message.find(" m,"), std::string::npos) << message; // no metre among them
+    EXPECT_FALSE(words.advice.isEmpty());
+    EXPECT_EQ(words.source.toStdString(), "common practice, no source");
 }
 
 TEST(Refusals, SayWhereWhatAndHowToMend)

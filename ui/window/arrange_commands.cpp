@@ -49,6 +49,14 @@ std::vector<base::Id> everything(const plan::Plan& plan)
     return ids;
 }
 
+QString tagsOf(const plan::Plan& plan, const std::vector<base::Id>& ids)
+{
+    QStringList tags;
+    for (const base::Id id : ids)
+        tags << QString::fromStdString(plan::tagOf(plan, id));
+    return tags.join(QStringLiteral(", "));
+}
+
 void duplicateSelection(Document& document)
 {
     const plan::Plan before = document.committed();
@@ -62,8 +70,8 @@ void duplicateSelection(Document& document)
             copies.push_back(id);
     document.select(std::move(copies));
     if (const auto left = plan::runsLeftBehind(before, chosen); !left.empty())
-        document.say(Commands::tr("%n pipe run(s) not copied: an end leads to something that was not selected.",
-                                  nullptr, static_cast<int>(left.size())));
+        document.say(
+            Commands::tr("Not copied: %1. An end leads to something that was not selected.").arg(tagsOf(before, left)));
 }
 
 void deleteSelection(Document& document)
@@ -73,11 +81,8 @@ void deleteSelection(Document& document)
     if (!document.commit(plan::deleteElements(chosen)))
         return;
     if (!detached.empty()) {
-        QStringList tags;
-        for (const base::Id id : detached)
-            tags << QString::fromStdString(plan::tagOf(document.committed(), id));
-        document.say(
-            Commands::tr("Now open at one end: %1. Undo brings everything back.").arg(tags.join(QStringLiteral(", "))));
+        document.say(Commands::tr("Now open at one end: %1. Undo brings everything back.")
+                         .arg(tagsOf(document.committed(), detached)));
     }
 }
 

@@ -8,6 +8,13 @@
 namespace sumpwright::ui::window
 {
 
+namespace
+{
+
+constexpr int leastChart = 41 * style::step; // its sentence, 220 px of chart, and the value read
+
+} // namespace
+
 Fold::Fold(const QString& id, const QString& title, QWidget* content, QWidget* parent)
     : QWidget(parent), m_id(id), m_title(new QToolButton(this)), m_content(content)
 {
@@ -27,6 +34,7 @@ Fold::Fold(const QString& id, const QString& title, QWidget* content, QWidget* p
     connect(m_title, &QToolButton::clicked, this, [this] { setOpen(!open()); });
     rows->addWidget(m_title);
     rows->addWidget(content);
+    content->setMinimumHeight(leastChart);
     content->setVisible(true);
 }
 
