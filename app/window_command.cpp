@@ -64,6 +64,8 @@ int runWindow(int argc, char** argv, const WindowRequest& request)
         if (request.plan.empty())
             return refuse({"picture.no-plan", "--picture", "no plan is named", "give the plan's file after it"});
         qputenv("QT_QPA_PLATFORM", "offscreen"); // needs no display
+        if (!qEnvironmentVariableIsSet("QT_LOGGING_RULES"))
+            qputenv("QT_LOGGING_RULES", "*=false"); // standard error is for the one line that says what is wrong
         window::Application application(argc, argv, version);
         return writePictureOf(request);
     }

@@ -10,7 +10,7 @@ namespace sumpwright::assessment
 
 CircuitNetwork::CircuitNetwork(const Pipework& pipework, const std::vector<Basin>& basins, const Circuit& circuit,
                                units::KinematicViscosity viscosity)
-    : m_basinCount(circuit.basins.size())
+    : m_lowestMouths(circuit.basins.size())
 {
     m_network.viscosity = viscosity;
     for (const std::size_t tee : circuit.tees)
@@ -68,6 +68,11 @@ void CircuitNetwork::addRun(const DrawnRun& run, const Pipework& pipework, const
         parts.pipe = {run.bore, run.length, run.roughness, run.sumK, run.oneWay, run.openingHead};
         if (parts.start.node != parts.end.node)
             parts.link = m_network.addLink(parts.start.node, parts.end.node, parts.pipe);
+        for (const End* end : {&parts.start, &parts.end})
+            if (end->basin != none && parts.link != none) {
+                auto& lowest = m_lowestMouths[end->basin];
+                lowest = lowest ? std::min(*lowest, end->mouth) : end->mouth;
+            }
     }
     m_runs.push_back(parts);
 }
@@ -141,7 +146,7 @@ std::optional<units::Elevation> CircuitNetwork::gradeAtNode(std::size_t node) co
 
 std::vector<units::Flow> CircuitNetwork::netInflow() const
 {
-    std::vector<units::Flow> net(m_basinCount);
+    std::vector<units::Flow> net(m_lowestMouths.size());
     for (std::size_t run = 0; run < m_runs.size(); ++run) {
         if (m_runs[run].start.basin != none)
             net[m_runs[run].start.basin] -= flowAlong(run);
@@ -152,14 +157,6 @@ std::vector<units::Flow> CircuitNetwork::netInflow() const
         if (const hydraulics::LinkFlow* link = linkAt(pump.link))
             net[pump.basin] -= link->flow;
     return net;
-}
-
-bool CircuitNetwork::covers(std::size_t basin, units::Elevation level) const
-{
-    return std::any_of(m_runs.begin(), m_runs.end(), [&](const RunLink& run) {
-        return run.link != none && ((run.start.basin == basin && run.start.mouth < level) ||
-                                    (run.end.basin == basin && run.end.mouth < level));
-    });
 }
 
 } // namespace sumpwright::assessment

@@ -41,12 +41,16 @@ public:
     std::size_t pumpSuction(std::size_t pump) const { return m_pumps[pump].suction; }
     std::size_t teeNode(std::size_t tee) const { return m_tees[tee]; }
     std::size_t nodeCount() const { return m_network.nodes.size(); }
+    std::size_t linkCount() const { return m_network.links.size(); }
     units::KinematicViscosity viscosity() const { return m_network.viscosity; }
 
     // What comes into each basin through pressure runs, less what runs and pumps take out.
     std::vector<units::Flow> netInflow() const;
     // Can the water of this basin, at this level, cover a mouth of a pressure run?
-    bool covers(std::size_t basin, units::Elevation level) const;
+    bool covers(std::size_t basin, units::Elevation level) const
+    {
+        return m_lowestMouths[basin] && *m_lowestMouths[basin] < level;
+    }
 
 private:
     struct End {
@@ -80,8 +84,8 @@ private:
     hydraulics::NetworkResult m_result;
     std::vector<RunLink> m_runs;
     std::vector<PumpParts> m_pumps;
-    std::vector<std::size_t> m_tees; // nodes
-    std::size_t m_basinCount = 0;
+    std::vector<std::size_t> m_tees;                             // nodes
+    std::vector<std::optional<units::Elevation>> m_lowestMouths; // by basin
 };
 
 } // namespace sumpwright::assessment

@@ -11,7 +11,9 @@ namespace
 {
 
 constexpr int pumpSamples = 40;
-constexpr int systemSamples = 12;
+constexpr int systemSamples = 12;       // and the duty point itself
+constexpr int systemSamplesOfLarge = 6; // in networks of more links than this:
+constexpr std::size_t largeNetwork = 300;
 constexpr double almostStill = 1e-3; // of the greatest flow: at no flow at all a network tells no head
 
 Stage<PumpPower> powerOf(const DutyPoint& duty, const hydraulics::PumpCurve& curve, const DrawnPump& pump,
@@ -61,8 +63,19 @@ std::vector<CurveSample> samplesOf(const hydraulics::PumpCurve& curve, double sp
     return samples;
 }
 
+// The duty point lies on the curve and costs no solve.
+void addDutyPoint(std::vector<CurveSample>& samples, const Stage<DutyPoint>& duty)
+{
+    if (!duty || duty->flow <= units::Flow())
+        return;
+    const auto after = std::find_if(samples.begin(), samples.end(),
+                                    [&duty](const CurveSample& sample) { return sample.flow >= duty->flow; });
+    if (after == samples.end() || after->flow > duty->flow)
+        samples.insert(after, {duty->flow, duty->head});
+}
+
 Stage<std::vector<CurveSample>> systemCurveOf(const Stage<CircuitState>& state, std::size_t place, units::Flow greatest,
-                                              base::Id pump)
+                                              const Stage<DutyPoint>& duty, base::Id pump)
 {
     using Samples = Stage<std::vector<CurveSample>>;
     if (!state)
@@ -72,9 +85,10 @@ Stage<std::vector<CurveSample>> systemCurveOf(const Stage<CircuitState>& state, 
     const auto suction = network.gradeAtNode(network.pumpSuction(place));
     if (!suction)
         return Samples::notSolved(unfed);
+    const int count = network.linkCount() > largeNetwork ? systemSamplesOfLarge : systemSamples;
     std::vector<CurveSample> samples;
-    for (int i = 0; i <= systemSamples; ++i) {
-        const double share = i == 0 ? almostStill : static_cast<double>(i) / systemSamples;
+    for (int i = 0; i <= count; ++i) {
+        const double share = i == 0 ? almostStill : static_cast<double>(i) / count;
         network.impose(place, greatest * share);
         network.solve();
         const auto grade = network.gradeAtNode(network.pumpOutlet(place));
@@ -82,6 +96,7 @@ Stage<std::vector<CurveSample>> systemCurveOf(const Stage<CircuitState>& state, 
             return Samples::notSolved(unfed);
         samples.push_back({greatest * share, units::liftBetween(*suction, *grade)});
     }
+    addDutyPoint(samples, duty);
     return samples;
 }
 
@@ -110,7 +125,8 @@ PumpResult resultOf(const DrawnPump& pump, const SolvedCircuit& solved, std::siz
         }
         result.duty[state] = duty;
     }
-    result.systemCurve = systemCurveOf(solved.state[RunningState::least], place, result.boxFigure, pump.id);
+    result.systemCurve = systemCurveOf(solved.state[RunningState::least], place, result.boxFigure,
+                                       result.duty[RunningState::least], pump.id);
     return result;
 }
 

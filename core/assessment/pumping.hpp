@@ -1,5 +1,6 @@
 // Duty points, power and curves of the pumps, and the path along which their head goes; see pump_result.hpp and
-// head_path.hpp for what is told. The system curve takes 13 solves of the network a pump.
+// head_path.hpp for what is told. The system curve takes 13 solves of the network a pump,
+// 7 where the network is large.
 #pragma once
 
 #include <optional>

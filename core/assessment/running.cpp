@@ -63,13 +63,23 @@ public:
                 return Stage<CircuitState>::notSolved(*fault);
             return stateOf(HeldBy::entry);
         }
+        if (const Stage<Standing>* spoilt = spoiltBalance())
+            return Stage<CircuitState>::missingAs(*spoilt);
         if (const auto fault = balance(sump, all))
-            return fault->element.valid() && fault->id == "level-needed" ? Stage<CircuitState>::notComputed(*fault)
-                                                                         : Stage<CircuitState>::notSolved(*fault);
+            return Stage<CircuitState>::notSolved(*fault);
         return stateOf(HeldBy::balance);
     }
 
 private:
+    // A vessel that takes part in the circulation and whose level is not known: it spoils the balance of the water.
+    const Stage<Standing>* spoiltBalance() const
+    {
+        for (std::size_t i = 0; i < m_levels.size(); ++i)
+            if (!basinAt(i).isSump() && !m_flows.standing[i] && m_flows.standing[i].reason().id != "level-unknown")
+                return &m_flows.standing[i];
+        return nullptr;
+    }
+
     const Basin& basinAt(std::size_t place) const { return m_basins[m_circuit.basins[place]]; }
 
     std::size_t sumpPlace() const
@@ -119,15 +129,6 @@ private:
         return sum;
     }
 
-    // A vessel that takes part in the circulation and whose level is not known spoils the balance.
-    std::optional<Reason> unknownLevel() const
-    {
-        for (std::size_t i = 0; i < m_levels.size(); ++i)
-            if (!basinAt(i).isSump() && !m_flows.standing[i] && m_flows.standing[i].reason().id != "level-unknown")
-                return Reason{"level-needed", m_flows.standing[i].reason().text, m_flows.standing[i].reason().element};
-        return std::nullopt;
-    }
-
     // The sump's level that the water left over gives; below the bottom as if the walls went on.
     double levelFor(std::size_t sump, units::Volume water) const
     {
@@ -144,8 +145,8 @@ private:
             m_levels[sump] = units::elevationMetres(level);
             if (const auto fault = settle(RunningState::least))
                 return fault;
-            if (const auto unknown = unknownLevel())
-                return unknown;
+            if (const Stage<Standing>* spoilt = spoiltBalance())
+                return spoilt->reason();
             const double wanted = levelFor(sump, all - besides(sump)), misfit = wanted - level;
             if (std::fabs(misfit) <= balanced) {
                 m_levels[sump] = units::elevationMetres(wanted);

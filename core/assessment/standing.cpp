@@ -54,10 +54,10 @@ units::Elevation sharedLevel(const Basin& basin, units::Flow inflow, units::Elev
 OutletFlows lipFlowsAt(const Basin& basin, units::Elevation level)
 {
     OutletFlows flows;
-    for (const BasinOutlet& outlet : basin.outlets)
-        flows.push_back(outlet.side || outlet.bore <= units::Length()
-                            ? units::Flow()
-                            : hydraulics::overflowFlow({outlet.bore}, level - outlet.lip));
+    for (const BasinOutlet& outlet : basin.outlets) {
+        const bool known = !outlet.side && outlet.bore > units::Length();
+        flows.emplace_back(known ? hydraulics::overflowFlow({outlet.bore}, level - outlet.lip) : units::Flow());
+    }
     return flows;
 }
 

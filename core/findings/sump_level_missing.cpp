@@ -10,21 +10,23 @@ void tell(const Situation& situation, const Rule& rule, std::vector<Finding>& fi
     for (const auto& vessel : situation.plan().vessels) {
         if (vessel->kind != plan::VesselKind::sump)
             continue;
-        const bool outside = vessel->runningLevel && (*vessel->runningLevel < plan::insideBottom(*vessel) ||
-                                                      *vessel->runningLevel > plan::rimLevel(*vessel));
+        const plan::Port* overflow = plan::mainLip(*vessel);
+        const units::Elevation highest = overflow ? overflow->level : plan::rimLevel(*vessel);
+        const bool outside = vessel->runningLevel &&
+                             (*vessel->runningLevel < plan::insideBottom(*vessel) || *vessel->runningLevel > highest);
         if (vessel->runningLevel && !outside)
             continue;
         findings.push_back(findingOf(rule, Severity::error, {vessel->id}));
         if (outside) {
             findings.back().value = *vessel->runningLevel;
-            findings.back().limit = plan::rimLevel(*vessel);
+            findings.back().limit = highest;
         }
     }
 }
 
 } // namespace
 
-// The one entry that fixes the water is missing, or lies outside the sump.
+// The one entry that fixes the water is missing, or lies outside the sump or above its own overflow.
 const Rule sumpLevel{"sump.level-missing", "enter-sump-level", "common-practice", tell};
 
 } // namespace sumpwright::findings

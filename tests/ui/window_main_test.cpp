@@ -267,6 +267,18 @@ TEST_F(OpenWindow, UnitSwitchIsKeptAndIsNoEdit)
     EXPECT_EQ(ui::window::WindowState(state()).unitSystem(units::UnitSystem::metric), units::UnitSystem::us);
 }
 
+TEST_F(OpenWindow, FaultInsideAnEventIsToldAndTheWorkStays)
+{
+    placeTank();
+    qApp->setProperty("faultExpected", true);
+    QTimer::singleShot(0, &window, [] { throw base::BrokenPromise("a wheel came off"); });
+    EXPECT_TRUE(QTest::qWaitFor([this] { return window.strips().holds(QStringLiteral("fault")); }, 2000));
+    qApp->setProperty("faultExpected", false);
+    EXPECT_TRUE(window.strips().texts().constFirst().contains(QStringLiteral("a wheel came off")));
+    EXPECT_TRUE(window.isVisible());
+    EXPECT_EQ(work.document.committed().vessels.size(), 1u);
+}
+
 TEST_F(OpenWindow, DetailsGoToTheClipboardWithoutThePlan)
 {
     command("help.details")->trigger();

@@ -21,15 +21,26 @@ namespace
 using ui::window::Menu;
 using ui::window::Scope;
 
+// Work spaces, terminals, locking, entering characters by number (common practice, no source).
+const std::set<std::string> keptByDesktops{"Ctrl+Alt+Left", "Ctrl+Alt+Right", "Ctrl+Alt+Up", "Ctrl+Alt+Down",
+                                           "Ctrl+Alt+T",    "Ctrl+Alt+L",     "Ctrl+Alt+D",  "Ctrl+Alt+Del",
+                                           "Ctrl+Shift+U",  "Alt+F4",         "Alt+Tab",     "Ctrl+Esc"};
+
 TEST_F(OpenWindow, NoTwoCommandsShareAKey)
 {
     std::map<QString, std::string> owner;
     for (const std::string& id : window.commands().order())
         for (const QKeySequence& key : window.commands().find(id)->shortcuts()) {
             const QString text = key.toString();
+            EXPECT_FALSE(keptByDesktops.contains(text.toStdString())) << id;
             EXPECT_TRUE(owner.emplace(text, id).second)
                 << text.toStdString() << " is the key of " << owner[text] << " and of " << id;
         }
+    // "Ctrl+E, Left" can never be reached where "Ctrl+E" is a key of its own.
+    for (const auto& [text, id] : owner) {
+        const QString first = text.section(QStringLiteral(", "), 0, 0);
+        EXPECT_TRUE(first == text || !owner.contains(first)) << text.toStdString();
+    }
     // Keys the widgets bring along, not through the list of commands.
     for (const QAction* action : window.findChildren<QAction*>()) {
         const auto other = owner.find(action->shortcut().toString());

@@ -6,6 +6,7 @@
 #include <QPushButton>
 #include <QVBoxLayout>
 
+#include "ui/document/view_settings.hpp"
 #include "ui/findings/finding_delegate.hpp"
 #include "ui/findings/findings_model.hpp"
 #include "ui/style/type.hpp"
@@ -41,6 +42,7 @@ FindingsList::FindingsList(document::Document& document, QWidget* parent)
     foot->setContentsMargins(style::step, 0, 0, 0);
 
     connect(&m_document, &document::Document::assessmentChanged, this, &FindingsList::update);
+    connect(&m_document.view(), &document::ViewSettings::changed, this, &FindingsList::update);
     connect(m_list, &QListView::activated, this, &FindingsList::goToCurrent);
     connect(m_goTo, &QPushButton::clicked, this, &FindingsList::goToCurrent);
     connect(m_list->selectionModel(), &QItemSelectionModel::currentChanged, this, [this](const QModelIndex& current) {
@@ -63,12 +65,14 @@ QString FindingsList::textOf(int row) const
 void FindingsList::update()
 {
     const auto results = m_document.assessment();
-    if (!results || results->findings == m_shown)
+    const text::DisplaySettings display{m_document.view().unitSystem(), m_document.view().numberStyle()};
+    if (!results || (results->findings == m_shown && display == m_display))
         return;
     const bool more = !m_shown || results->findings->list.size() > m_shown->list.size();
     const int row = m_list->currentIndex().row();
     m_shown = results->findings;
-    m_model->show(*results);
+    m_display = display;
+    m_model->show(*results, display);
     if (row >= 0 && row < m_model->rowCount())
         m_list->selectionModel()->setCurrentIndex(m_model->index(row), QItemSelectionModel::NoUpdate);
     if (more) {

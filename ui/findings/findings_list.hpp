@@ -8,6 +8,7 @@
 #include <QWidget>
 
 #include "ui/document/document.hpp"
+#include "ui/text/display.hpp"
 
 QT_BEGIN_NAMESPACE
 class QLabel;
@@ -41,6 +42,7 @@ private:
     QPushButton* m_goTo;
     QLabel* m_caution;
     std::shared_ptr<const assessment::Findings> m_shown;
+    text::DisplaySettings m_display;
 };
 
 } // namespace sumpwright::ui::findings

@@ -1,20 +1,20 @@
 #include "ui/findings/findings_model.hpp"
 
-#include "core/report/words.hpp"
+#include "ui/text/findings.hpp"
 #include "ui/text/names.hpp"
 #include "ui/text/result_names.hpp"
 
 namespace sumpwright::ui::findings
 {
 
-void FindingsModel::show(const assessment::Assessment& results)
+void FindingsModel::show(const assessment::Assessment& results, const text::DisplaySettings& display)
 {
     beginResetModel();
     m_rows.clear();
     for (const auto& finding : results.findings->list) {
-        const auto words = report::wordsOf(finding, results);
-        m_rows.push_back({finding, text::heading(text::nameOf(finding.severity)), QString::fromStdString(words.message),
-                          QString::fromStdString(words.advice), QString::fromStdString(words.source)});
+        const auto words = text::findingWords(finding, results, display);
+        m_rows.push_back(
+            {finding, text::heading(text::nameOf(finding.severity)), words.message, words.advice, words.source});
     }
     endResetModel();
 }

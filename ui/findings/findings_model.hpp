@@ -7,6 +7,7 @@
 #include <QAbstractListModel>
 
 #include "core/assessment/assessment.hpp"
+#include "ui/text/display.hpp"
 
 namespace sumpwright::ui::findings
 {
@@ -20,7 +21,7 @@ public:
 
     using QAbstractListModel::QAbstractListModel;
 
-    void show(const assessment::Assessment& results);
+    void show(const assessment::Assessment& results, const text::DisplaySettings& display);
     const assessment::Finding* at(int row) const;
 
     int rowCount(const QModelIndex& parent = {}) const override;

@@ -16,6 +16,7 @@ EntryField::EntryField(const QString& name, Accept accept, QWidget* parent)
     m_line->setAccessibleName(name);
     m_line->setMinimumHeight(style::leastTarget);
     m_line->installEventFilter(this);
+    keepRoom();
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(2);
@@ -71,6 +72,8 @@ bool EntryField::eventFilter(QObject* watched, QEvent* event)
         const auto reason = static_cast<QFocusEvent*>(event)->reason();
         if (reason != Qt::PopupFocusReason && reason != Qt::ActiveWindowFocusReason)
             handOver(By::leaving);
+    } else if (event->type() == QEvent::FontChange) {
+        keepRoom();
     } else if (event->type() == QEvent::ShortcutOverride) {
         if (claims(static_cast<QKeyEvent&>(*event)))
             return true;
@@ -83,6 +86,12 @@ bool EntryField::eventFilter(QObject* watched, QEvent* event)
         }
     }
     return QWidget::eventFilter(watched, event);
+}
+
+// A number with sign and unit is read whole at any size of type.
+void EntryField::keepRoom()
+{
+    m_line->setMinimumWidth(m_line->fontMetrics().horizontalAdvance(QStringLiteral("+0.0000 m")) + 2 * style::step);
 }
 
 // Esc belongs to the field while it holds something to give back; undo and redo belong to the plan, not to the line,

@@ -52,6 +52,7 @@ private:
     void handOver(By by);
     void refuse(const base::Refusal& refusal, const QString& typed, By by);
     void giveBack();
+    void keepRoom();
     void clearRefusal();
     bool claims(QKeyEvent& key); // Esc, and undo and redo
     bool holdsSomething() const;

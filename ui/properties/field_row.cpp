@@ -26,7 +26,7 @@ QHBoxLayout* plainLine()
 // As wide in every line, whichever words the button carries.
 int endWidth(const QWidget& widget)
 {
-    return widget.fontMetrics().horizontalAdvance(FieldRow::tr("Remove")) + 3 * style::step;
+    return widget.fontMetrics().horizontalAdvance(FieldRow::tr("Remove")) + 4 * style::step;
 }
 } // namespace
 
@@ -48,6 +48,15 @@ void FieldRow::addLabel(const QString& words)
     m_line->addWidget(label);
 }
 
+void FieldRow::addCaption(const QString& words, const QString& widest)
+{
+    auto* label = new QuietLabel(QuietLabel::Tone::quiet, this);
+    label->setText(words);
+    label->setWordWrap(false);
+    label->setMinimumWidth(fontMetrics().horizontalAdvance(widest));
+    m_line->addWidget(label);
+}
+
 void FieldRow::addField(EntryField* field)
 {
     field->refuseInto(*m_refusal);
@@ -55,6 +64,12 @@ void FieldRow::addField(EntryField* field)
 }
 
 void FieldRow::addGap() { m_line->addStretch(1); }
+
+void FieldRow::nextLine()
+{
+    m_line = plainLine();
+    static_cast<QVBoxLayout*>(layout())->insertLayout(m_lines++, m_line);
+}
 
 void FieldRow::addEnd(QWidget* widget)
 {

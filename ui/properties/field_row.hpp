@@ -1,5 +1,5 @@
-// FieldRow: one line of a grid - a short label, fields side by side, perhaps a button - with one line beneath for what
-// was refused in any of them. FieldHeads names the columns once above the first line.
+// FieldRow: one row of a grid - a short label, fields side by side, perhaps a button - with one line beneath for what
+// was refused in any of them. Long rows go over several lines. FieldHeads names the columns once above the first line.
 #pragma once
 
 #include "ui/properties/section.hpp"
@@ -20,12 +20,15 @@ public:
 
 protected:
     void addLabel(const QString& words);
-    void addField(EntryField* field); // takes an equal share of the width
-    void addEnd(QWidget* widget);     // a button; the column is as wide in every line
-    void addGap();                    // no field in this column
+    void addCaption(const QString& words, const QString& widest); // as wide as the widest, for columns that line up
+    void addField(EntryField* field);                             // takes an equal share of the width
+    void addEnd(QWidget* widget); // a button at the right; the column is as wide in every row
+    void addGap();                // no field in this column
+    void nextLine();
 
 private:
     QHBoxLayout* m_line;
+    int m_lines = 1;
     RefusalLine* m_refusal;
 };
 

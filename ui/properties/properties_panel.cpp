@@ -3,7 +3,9 @@
 #include <algorithm>
 
 #include <QApplication>
+#include <QEvent>
 #include <QScrollArea>
+#include <QScrollBar>
 #include <QTabBar>
 #include <QVBoxLayout>
 
@@ -49,10 +51,14 @@ PropertiesPanel::PropertiesPanel(document::Document& document, QWidget* parent)
     connect(&m_document, &document::Document::planChanged, this, [this] {
         settle();
         m_form->refresh();
+        keepRoom();
     });
     connect(&m_document, &document::Document::readOnlyChanged, this, [this] { m_form->refresh(); });
     connect(&m_document.view(), &document::ViewSettings::changed, this, [this] { m_form->refresh(); });
-    connect(&m_document, &document::Document::assessmentChanged, this, [this] { m_form->refreshResults(); });
+    connect(&m_document, &document::Document::assessmentChanged, this, [this] {
+        m_form->refreshResults();
+        keepRoom();
+    });
     settle();
 }
 
@@ -112,9 +118,25 @@ void PropertiesPanel::settle()
     m_scroll->setWidget(m_form);
     m_form->refresh();
     m_form->show();
+    keepRoom();
     m_tabs->setVisible(m_signature.rfind("tab", 0) == 0);
     orderTabs(*m_form);
     focusNamed(focused);
+}
+
+// Wide enough for the form, so that nothing has to be scrolled sideways; never narrower again for one kind of element
+// than for another, so that the panel keeps still.
+void PropertiesPanel::keepRoom()
+{
+    const int bar = m_scroll->verticalScrollBar()->sizeHint().width();
+    m_scroll->setMinimumWidth(std::max(m_scroll->minimumWidth(), m_form->minimumSizeHint().width() + bar));
+}
+
+void PropertiesPanel::changeEvent(QEvent* event)
+{
+    if (event->type() == QEvent::FontChange && m_form)
+        m_scroll->setMinimumWidth(0);
+    QWidget::changeEvent(event);
 }
 
 // Of the field at work, so that a form made anew by its own field keeps the person's place.

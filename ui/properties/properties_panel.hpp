@@ -35,11 +35,15 @@ public:
 Q_SIGNALS:
     void workingWanted(const sumpwright::assessment::Working& working);
 
+protected:
+    void changeEvent(QEvent* event) override;
+
 private:
     std::string signature() const; // what the form's make-up depends on
     Form* makeForm();
     void settle();
     void showPart(int tab);
+    void keepRoom();
     QString focusedName() const;
     void focusNamed(const QString& name);
 

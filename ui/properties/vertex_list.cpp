@@ -18,14 +18,23 @@ public:
     {
         const int number = static_cast<int>(index) + 1;
         setAccessibleName(VertexList::tr("Vertex %1").arg(number));
-        addLabel(QString::number(number));
-        addField(coordinate(VertexList::tr("Vertex %1, x").arg(number), &plan::Point::x));
-        addField(coordinate(VertexList::tr("Vertex %1, y").arg(number), &plan::Point::y));
-        addField(levelField(VertexList::tr("Vertex %1, centre line").arg(number)));
-        if (runNow()->service == plan::Service::gravity)
-            addField(invertField(VertexList::tr("Vertex %1, invert").arg(number)));
+        addLabel(VertexList::tr("Vertex %1").arg(number));
+        addGap();
         addEnd(button(VertexList::tr("Remove"), VertexList::tr("Remove vertex %1").arg(number),
                       [this] { return plan::removeVertex(chosen().first(), m_index); }));
+        nextLine();
+        const QString level = VertexList::tr("Level");
+        const QString invert = VertexList::tr("Invert");
+        addCaption(VertexList::tr("x"), level);
+        addField(coordinate(VertexList::tr("Vertex %1, x").arg(number), &plan::Point::x));
+        addCaption(VertexList::tr("y"), invert);
+        addField(coordinate(VertexList::tr("Vertex %1, y").arg(number), &plan::Point::y));
+        nextLine();
+        addCaption(level, level);
+        addField(levelField(VertexList::tr("Vertex %1, centre line").arg(number)));
+        const bool falls = runNow()->service == plan::Service::gravity;
+        addCaption(falls ? invert : QString(), invert);
+        falls ? addField(invertField(VertexList::tr("Vertex %1, invert").arg(number))) : addGap();
     }
 
 private:
@@ -87,15 +96,7 @@ private:
 
 VertexList::VertexList(Chosen about, QWidget* parent) : RowList(std::move(about), tr("Course and levels"), parent)
 {
-    auto* pressure = fieldHeads({tr("x"), tr("y"), tr("Centre line")}, true, this);
-    auto* gravity = fieldHeads({tr("x"), tr("y"), tr("Centre line"), tr("Invert")}, true, this);
-    addWide(pressure);
-    addWide(gravity);
-    onRefresh([this, pressure, gravity](const plan::Plan&) {
-        const bool falls = run() && run()->service == plan::Service::gravity;
-        setRowVisible(pressure, !falls);
-        setRowVisible(gravity, falls);
-    });
+    addHint(tr("Levels are of the bore's centre line."));
     addBelow(button(tr("Add vertex"), tr("Add a vertex in the middle"),
                     [this] { return plan::insertVertex(chosen().first(), 0.5); }));
 }

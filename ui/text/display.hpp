@@ -39,14 +39,14 @@ struct DisplaySettings {
     {
         return quantity ? quantityText(*quantity, look) : absentText();
     }
-    // For an entry: six digits in metric units, five in US ones. Reading it back gives a near value only, so an entry
-    // nobody typed in is never written back.
+    // For an entry: five digits. Reading it back gives a near value only, so an entry nobody typed in is never
+    // written back.
     template <class Kind> QString entryText(const Kind& quantity, EntryUnit unit = {}) const
     {
         units::Look look;
         look.unit = unit.in(system);
         look.withoutTrailingZeros = true;
-        look.significantDigits = system == units::UnitSystem::us ? 5 : 6;
+        look.significantDigits = 5;
         return quantityText(quantity, look);
     }
     // A bare number counts in the unit the value `like` is shown in.

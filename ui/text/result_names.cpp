@@ -171,7 +171,10 @@ QString sourceTitle(const catalogue::Catalogue& catalogue, const std::string& ke
     if (key == "common-practice")
         return Results::tr("common practice, no source");
     const auto source = catalogue.source(key);
-    return QString::fromStdString(source ? (*source)->title : key);
+    if (!source)
+        return QString::fromStdString(key);
+    const QString title = QString::fromStdString((*source)->title);
+    return (*source)->basis == catalogue::Basis::Memory ? Results::tr("%1 (from memory)").arg(title) : title;
 }
 
 } // namespace sumpwright::ui::text

@@ -178,30 +178,30 @@ void addArrangeCommands(Commands& commands, Document& document)
                                QStringLiteral("raise"));
            });
     change("arrange.align-left", Commands::tr("Left &edges in line"),
-           Commands::tr("Moves the selected to the leftmost edge."), "Ctrl+Alt+Left", true,
+           Commands::tr("Moves the selected to the leftmost edge."), "Ctrl+E, Left", true,
            align(plan::Alignment::left));
     change("arrange.align-right", Commands::tr("Right e&dges in line"),
-           Commands::tr("Moves the selected to the rightmost edge."), "Ctrl+Alt+Right", false,
+           Commands::tr("Moves the selected to the rightmost edge."), "Ctrl+E, Right", false,
            align(plan::Alignment::right));
     change("arrange.align-top", Commands::tr("&Top edges in line"),
-           Commands::tr("Moves the selected to the topmost edge."), "Ctrl+Alt+Up", false, align(plan::Alignment::top));
+           Commands::tr("Moves the selected to the topmost edge."), "Ctrl+E, Up", false, align(plan::Alignment::top));
     change("arrange.align-bottom", Commands::tr("&Bottom edges in line"),
-           Commands::tr("Moves the selected to the lowest edge on the sheet."), "Ctrl+Alt+Down", false,
+           Commands::tr("Moves the selected to the lowest edge on the sheet."), "Ctrl+E, Down", false,
            align(plan::Alignment::bottom));
     change("arrange.align-middle-x", Commands::tr("&Middles in one column"),
-           Commands::tr("Brings the middles of the selected above each other."), "Ctrl+Alt+M", false,
+           Commands::tr("Brings the middles of the selected above each other."), "Ctrl+E, C", false,
            align(plan::Alignment::centreX));
     change("arrange.align-middle-y", Commands::tr("Middles in one r&ow"),
-           Commands::tr("Brings the middles of the selected beside each other."), "Ctrl+Alt+R", false,
+           Commands::tr("Brings the middles of the selected beside each other."), "Ctrl+E, R", false,
            align(plan::Alignment::centreY));
     change("arrange.spread-x", Commands::tr("Equal &gaps across"),
-           Commands::tr("Spaces three or more evenly from left to right."), "Ctrl+Alt+G", true,
+           Commands::tr("Spaces three or more evenly from left to right."), "Ctrl+E, G", true,
            [&document] { document.commit(plan::distribute(document.selection(), plan::Axis::x)); });
     change("arrange.spread-y", Commands::tr("Equal gaps &up the sheet"),
-           Commands::tr("Spaces three or more evenly from bottom to top."), "Ctrl+Alt+U", false,
+           Commands::tr("Spaces three or more evenly from bottom to top."), "Ctrl+E, U", false,
            [&document] { document.commit(plan::distribute(document.selection(), plan::Axis::y)); });
     change("arrange.reverse", Commands::tr("Lead the water the other wa&y"),
-           Commands::tr("Swaps the two ends of the selected pipe runs."), "Ctrl+Alt+Y", true, [&document] {
+           Commands::tr("Swaps the two ends of the selected pipe runs."), "Ctrl+E, W", true, [&document] {
                if (const auto runs = selectedRuns(document); !runs.empty())
                    document.commit(plan::reverseRuns(runs));
                else

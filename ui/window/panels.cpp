@@ -22,7 +22,7 @@ namespace sumpwright::ui::window
 namespace
 {
 
-constexpr int leftWidth = 35 * style::step;
+constexpr int leftWidth = 42 * style::step;
 constexpr int rightWidth = 52 * style::step;
 constexpr int bottomHeight = 19 * style::step;
 

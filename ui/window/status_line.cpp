@@ -34,6 +34,7 @@ StatusLine::StatusLine(document::Document& document, QWidget* parent) : QStatusB
     setSizeGripEnabled(false);
     m_hint = new QLabel;
     m_hint->setAccessibleName(tr("What the tool waits for"));
+    m_hint->setContentsMargins(style::step, 0, 0, 0);
     addWidget(m_hint, 1);
     m_x = field(*this, tr("Pointer, across"), QStringLiteral("X  -000.000 m  "));
     m_y = field(*this, tr("Pointer, up the sheet"), QStringLiteral("Y  -000.000 m  "));

@@ -81,7 +81,7 @@ void addDrawingCommands(Commands& commands, canvas::PlanView& view)
             Commands::tr("Snap")},
            settings.snapping(), [&settings](bool on) { settings.setSnapping(on); });
     toggle({"view.rulers", Menu::view, Commands::tr("&Rulers"), Commands::tr("Shows rulers beside the drawing."),
-            "Ctrl+Shift+U"},
+            "Ctrl+U"},
            settings.rulersShown(), [&settings](bool on) { settings.setRulersShown(on); });
     toggle({"view.labels", Menu::view, Commands::tr("&Labels"),
             Commands::tr("Shows tags, flows and levels on the drawing."), "Ctrl+L"},

@@ -88,7 +88,7 @@ void MainWindow::addHelpCommands()
                     [this] { showKeys(*m_commands, this); });
     m_commands->add({"help.details", Menu::help, tr("Copy &details"),
                      tr("Copies version, system and the last lines of the log, for asking someone for help."),
-                     "Ctrl+Alt+D"},
+                     "Ctrl+Shift+D"},
                     [this] {
                         QApplication::clipboard()->setText(details());
                         m_workplace.document.say(tr("Details copied. The log is %1").arg(logPath()));

@@ -95,6 +95,23 @@ TEST(PumpFault, IsToldAndStopsNothingElse)
     EXPECT_EQ(levelOf(result, plan.tank, WaterState::runningMost), 0.8);
 }
 
+// The sample on either side agrees with a chord through the duty point, so the solved samples are of the same network.
+TEST(Curves, OfTheSystemAreSolvedWithTheSplitOfEachFlow)
+{
+    const ManifoldM1 plan;
+    const auto result = assess(plan.drawn);
+    const auto& samples = *result.pumps->pumps.front().systemCurve;
+    const auto& duty = *result.pumps->pumps.front().duty[RunningState::least];
+    for (std::size_t i = 1; i + 1 < samples.size(); ++i) {
+        if (!(samples[i].flow == duty.flow))
+            continue;
+        const double q0 = units::inLitresPerHour(samples[i - 1].flow), q1 = units::inLitresPerHour(samples[i + 1].flow);
+        const double h0 = units::inMetresHead(samples[i - 1].head), h1 = units::inMetresHead(samples[i + 1].head);
+        const double share = (units::inLitresPerHour(duty.flow) - q0) / (q1 - q0);
+        EXPECT_NEAR(h0 + share * (h1 - h0), units::inMetresHead(duty.head), 0.03);
+    }
+}
+
 TEST(Curves, CrossAtTheDutyPoint)
 {
     const ManifoldM1 plan;
@@ -102,16 +119,14 @@ TEST(Curves, CrossAtTheDutyPoint)
     const auto& pump = result.pumps->pumps.front();
     ASSERT_TRUE(pump.systemCurve.ok());
     const auto& samples = *pump.systemCurve;
-    const double flow = units::inLitresPerHour(pump.duty[RunningState::least]->flow);
-    const double head = units::inMetresHead(pump.duty[RunningState::least]->head);
+    const auto& duty = *pump.duty[RunningState::least];
+    int onDuty = 0;
     for (std::size_t i = 1; i < samples.size(); ++i) {
+        EXPECT_GT(samples[i].flow, samples[i - 1].flow);
         EXPECT_GT(samples[i].head, samples[i - 1].head);
-        const double q0 = units::inLitresPerHour(samples[i - 1].flow), q1 = units::inLitresPerHour(samples[i].flow);
-        if (flow < q0 || flow > q1)
-            continue;
-        const double h0 = units::inMetresHead(samples[i - 1].head), h1 = units::inMetresHead(samples[i].head);
-        EXPECT_NEAR(h0 + (flow - q0) / (q1 - q0) * (h1 - h0), head, 0.03);
+        onDuty += samples[i].flow == duty.flow && samples[i].head == duty.head ? 1 : 0;
     }
+    EXPECT_EQ(onDuty, 1);
     EXPECT_NEAR(units::inMetresHead(samples.front().head), 0.9, 0.01); // to the lowest mouth, 1.10 over 0.20
     EXPECT_EQ(pump.pumpCurve.front().flow, units::litresPerHour(0.0));
     EXPECT_NEAR(units::inMetresHead(pump.pumpCurve.back().head), 0.0, 1e-12);
