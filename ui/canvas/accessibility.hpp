@@ -4,6 +4,6 @@
 namespace sumpwright::ui::canvas
 {
 
-void installAccessibility(); // once, before the window is made; calling it again does nothing
+void installAccessibility(); // called by every plan view as it is made; calling it again does nothing
 
 } // namespace sumpwright::ui::canvas

@@ -8,6 +8,7 @@
 #include <QScrollBar>
 #include <QToolTip>
 
+#include "ui/canvas/accessibility.hpp"
 #include "ui/canvas/canvas_settings.hpp"
 #include "ui/canvas/furniture.hpp"
 #include "ui/canvas/grid.hpp"
@@ -24,6 +25,7 @@ PlanView::PlanView(document::Document& document, CanvasSettings& settings, QWidg
     : QGraphicsView(parent), m_document(document), m_settings(settings),
       m_scene(std::make_unique<PlanScene>(document.catalogue()))
 {
+    installAccessibility();
     setScene(m_scene.get());
     setRenderHint(QPainter::Antialiasing);
     setCacheMode(CacheBackground);

@@ -16,7 +16,8 @@ inline QPointF toScene(plan::Point place) { return {units::inMillimetres(place.x
 inline units::Length lengthFromScene(double sceneUnits) { return units::millimetres(sceneUnits); }
 inline plan::Point toPlan(QPointF scene) { return {units::millimetres(scene.x()), units::millimetres(-scene.y())}; }
 // For QGraphicsItem::setRotation and QPainter::rotate: degrees, clockwise on screen.
-inline double sceneRotation(units::Angle counterClockwise) { return -units::inDegrees(counterClockwise); }
+// Never the negative zero.
+inline double sceneRotation(units::Angle counterClockwise) { return 0.0 - units::inDegrees(counterClockwise); }
 QPolygonF toScene(const std::vector<plan::Point>& corners);
 
 } // namespace sumpwright::ui::canvas

@@ -81,6 +81,9 @@ void ToolStrip::placeAndShow()
     raise();
 }
 
+// What the fields leave over - Enter, the arrows - is not the plan's: there Enter would end the run being drawn.
+void ToolStrip::keyPressEvent(QKeyEvent* event) { event->accept(); }
+
 bool ToolStrip::eventFilter(QObject* watched, QEvent* event)
 {
     if (event->type() == QEvent::KeyPress && static_cast<QKeyEvent*>(event)->key() == Qt::Key_Escape) {

@@ -35,6 +35,7 @@ public:
     const QLabel& message() const { return *m_message; }
 
 protected:
+    void keyPressEvent(QKeyEvent* event) override;
     bool eventFilter(QObject* watched, QEvent* event) override; // Esc gives the keyboard back
 
 private:
