@@ -124,7 +124,8 @@ void dragFrame(benchmark::State& state, Size size)
         const double start = threadMilliseconds();
         QElapsedTimer clock;
         clock.start();
-        open.moveTo({20 + 30 * (++step % 2), 4 + 5 * (step % 3)});
+        ++step;
+        open.moveTo({20 + 30 * (step % 2), 4 + 5 * (step % 3)});
         OpenPlan::settle();
         plan.add(threadMilliseconds() - start);
         open.waitForResults();

@@ -1,6 +1,7 @@
 #include "ui/canvas/label.hpp"
 
 #include <QFontMetricsF>
+#include <QHash>
 
 #include <algorithm>
 
@@ -21,10 +22,20 @@ const QFont& fontOf(SpanKind kind)
     return kind == SpanKind::tag ? strong : plain;
 }
 
-double widthOf(const LabelSpan& span)
+// Shaping letters costs far more than looking them up, and most texts stay from one frame to the next.
+double lettersWidth(const LabelSpan& span)
 {
-    return QFontMetricsF(fontOf(span.kind)).horizontalAdvance(span.text) + (span.levelMark ? markWidth : 0.0);
+    constexpr qsizetype plenty = 20'000;
+    static QHash<QString, double> strong, plain;
+    auto& known = span.kind == SpanKind::tag ? strong : plain;
+    if (const auto found = known.constFind(span.text); found != known.constEnd())
+        return *found;
+    if (known.size() > plenty)
+        known.clear();
+    return *known.insert(span.text, QFontMetricsF(fontOf(span.kind)).horizontalAdvance(span.text));
 }
+
+double widthOf(const LabelSpan& span) { return lettersWidth(span) + (span.levelMark ? markWidth : 0.0); }
 
 double widthOf(const LabelLine& line)
 {

@@ -210,8 +210,10 @@ void PlanScene::syncPumps(const plan::Plan& before, Change& change)
 
 void PlanScene::syncTees(const plan::Plan& before, Change& change)
 {
-    const auto place = [this](TeeItem& item, const TeeItem::Pointer& tee) {
-        item.show(tee, widthAtTee(tee->id));
+    const auto widths = widthsAtTees();
+    const auto place = [&widths](TeeItem& item, const TeeItem::Pointer& tee) {
+        const auto width = widths.find(tee->id);
+        item.show(tee, width != widths.end() ? width->second : 0.0);
         item.setZValue(layer::tees);
     };
     syncTable(m_tees, before.tees, plan().tees, change, place);
@@ -230,14 +232,15 @@ void PlanScene::syncGround(const plan::Plan& before)
         m_underlay->show(plan().underlay);
 }
 
-double PlanScene::widthAtTee(base::Id tee) const
+// Of the widest run that ends there.
+std::unordered_map<base::Id, double> PlanScene::widthsAtTees() const
 {
-    double width = 0.0;
+    std::unordered_map<base::Id, double> widths;
     for (const auto& [id, item] : m_runs)
         for (const auto* end : {&item->run()->from, &item->run()->to})
-            if (const auto* at = std::get_if<plan::TeeEnd>(end); at && at->tee == tee)
-                width = std::max(width, item->line().width);
-    return width;
+            if (const auto* at = std::get_if<plan::TeeEnd>(end))
+                widths[at->tee] = std::max(widths[at->tee], item->line().width);
+    return widths;
 }
 
 double PlanScene::pumpTurn(base::Id pump) const

@@ -79,7 +79,7 @@ private:
     void everythingChanged();
     void labelsLater();
     Clutter clutter() const;
-    double widthAtTee(base::Id tee) const;
+    std::unordered_map<base::Id, double> widthsAtTees() const;
     double pumpTurn(base::Id pump) const;
     template <class Visit> void visit(Visit&& visit) const;
 

@@ -65,7 +65,6 @@ ChartPanel::ChartPanel(document::Document& document, DisplayNow display, const Q
     m_view = new ReadableView(m_chart, this);
     m_view->setAccessibleName(question);
     m_sentence->setWordWrap(true);
-    m_sentence->setTextInteractionFlags(Qt::TextSelectableByMouse);
     m_sentence->setAccessibleName(question);
     m_readOut->setWordWrap(true);
     m_readOut->setMinimumHeight(m_readOut->fontMetrics().lineSpacing());

@@ -103,15 +103,25 @@ void FindingDelegate::paint(QPainter* painter, const QStyleOptionViewItem& optio
     painter->restore();
 }
 
+// Breaking lines costs far more than looking the height up, and most findings stay from one result to the next.
 QSize FindingDelegate::sizeHint(const QStyleOptionViewItem& option, const QModelIndex& index) const
 {
-    const QFontMetrics metrics(style::bodyFont());
-    const QRect room(0, 0, textWidth(option), 10000);
-    int tall = metrics.boundingRect(room, wrap, headOf(index)).height();
-    const QString tail = tailOf(index);
-    if (!tail.isEmpty())
-        tall += metrics.boundingRect(room, wrap, tail).height() + 1;
-    return {textWidth(option), std::max(tall, metrics.height()) + style::step};
+    constexpr qsizetype plenty = 5'000;
+    const int wide = textWidth(option);
+    if (wide != m_heightsWidth || style::bodyFont() != m_heightsFont || m_heights.size() > plenty) {
+        m_heights.clear();
+        m_heightsWidth = wide;
+        m_heightsFont = style::bodyFont();
+    }
+    const std::pair words(headOf(index), tailOf(index));
+    if (const auto found = m_heights.constFind(words); found != m_heights.constEnd())
+        return {wide, *found};
+    const QFontMetrics metrics(m_heightsFont);
+    const QRect room(0, 0, wide, 10000);
+    int tall = metrics.boundingRect(room, wrap, words.first).height();
+    if (!words.second.isEmpty())
+        tall += metrics.boundingRect(room, wrap, words.second).height() + 1;
+    return {wide, *m_heights.insert(words, std::max(tall, metrics.height()) + style::step)};
 }
 
 } // namespace sumpwright::ui::findings

@@ -9,14 +9,27 @@ namespace sumpwright::ui::findings
 
 void FindingsModel::show(const assessment::Assessment& results, const text::DisplaySettings& display)
 {
-    beginResetModel();
-    m_rows.clear();
+    std::vector<Row> rows;
     for (const auto& finding : results.findings->list) {
         const auto words = text::findingWords(finding, results, display);
-        m_rows.push_back(
+        rows.push_back(
             {finding, text::heading(text::nameOf(finding.severity)), words.message, words.advice, words.source});
     }
-    endResetModel();
+    if (rows.size() != m_rows.size()) {
+        beginResetModel();
+        m_rows = std::move(rows);
+        endResetModel();
+        return;
+    }
+    m_rows.swap(rows);
+    for (std::size_t i = 0; i < m_rows.size(); ++i)
+        if (!sameWords(m_rows[i], rows[i]))
+            Q_EMIT dataChanged(index(static_cast<int>(i)), index(static_cast<int>(i)));
+}
+
+bool FindingsModel::sameWords(const Row& a, const Row& b)
+{
+    return a.severity == b.severity && a.message == b.message && a.advice == b.advice && a.source == b.source;
 }
 
 const assessment::Finding* FindingsModel::at(int row) const

@@ -35,6 +35,8 @@ private:
         QString advice;
         QString source;
     };
+    static bool sameWords(const Row& a, const Row& b);
+
     std::vector<Row> m_rows;
 };
 

@@ -97,14 +97,15 @@ void OutlineModel::update()
         auto groups = groupsOf(m_document.shown());
         if (sameMembers(groups, m_groups)) {
             reorder(std::move(groups));
+            refreshFacts(); // a tag is named in the facts of others too
         } else {
             beginResetModel();
             m_groups = std::move(groups);
             endResetModel();
-            return;
         }
+        return;
     }
-    refreshFacts();
+    refreshChanged();
 }
 
 // The same elements under the same kinds, in whatever order.
@@ -134,6 +135,27 @@ void OutlineModel::reorder(std::vector<Group> groups)
     }
     changePersistentIndexList(before, after);
     Q_EMIT layoutChanged();
+}
+
+// With every tag as it was, facts differ only where the element itself does.
+void OutlineModel::refreshChanged()
+{
+    const auto& now = m_document.shown();
+    const auto& before = m_document.previouslyShown();
+    const auto refresh = [this](const auto& table, const auto& former) {
+        for (const auto& element : table)
+            if (former.share(element->id) != element) {
+                const QModelIndex row = indexOf(element->id);
+                Q_EMIT dataChanged(row, row.siblingAtColumn(factsColumn));
+            }
+    };
+    refresh(now.vessels, before.vessels);
+    refresh(now.fixtures, before.fixtures);
+    refresh(now.pumps, before.pumps);
+    refresh(now.runs, before.runs);
+    refresh(now.tees, before.tees);
+    refresh(now.notes, before.notes);
+    refresh(now.dimensions, before.dimensions);
 }
 
 // The view asks again only for the rows it shows.

@@ -51,6 +51,7 @@ private:
     bool orderMayDiffer() const;
     void reorder(std::vector<Group> groups);
     void update();
+    void refreshChanged();
     void refreshFacts();
 
     document::Document& m_document;

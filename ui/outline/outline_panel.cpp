@@ -62,7 +62,7 @@ void OutlinePanel::makeTree()
     m_tree->setExpandsOnDoubleClick(false);
     m_tree->setTextElideMode(Qt::ElideRight);
     m_tree->header()->setStretchLastSection(true);
-    m_tree->header()->setSectionResizeMode(OutlineModel::titleColumn, QHeaderView::ResizeToContents);
+    m_tree->header()->setSectionResizeMode(OutlineModel::titleColumn, QHeaderView::Interactive);
     m_tree->header()->setSectionsMovable(false);
     m_tree->expandAll();
     m_tree->installEventFilter(this);
@@ -76,11 +76,17 @@ void OutlinePanel::makeTree()
     connect(m_filtered, &QAbstractItemModel::modelReset, this, [this] {
         unfoldAllBut(m_folded);
         m_settling = false;
+        makeRoomForTags();
         showChosen();
     });
+    connect(m_filtered, &QAbstractItemModel::layoutChanged, this, &OutlinePanel::makeRoomForTags);
+    makeRoomForTags();
 }
 
 QString OutlinePanel::refusalText() const { return m_refusal->isHidden() ? QString() : m_refusal->text(); }
+
+// When tags come, go or change; a column that measured itself would do so on every frame of a drag.
+void OutlinePanel::makeRoomForTags() { m_tree->resizeColumnToContents(OutlineModel::titleColumn); }
 
 // By kind, without the number in brackets.
 QStringList OutlinePanel::foldedGroups() const

@@ -46,6 +46,7 @@ private:
     void showChosen();
     void activate(const QModelIndex& shown);
     void showRefusal(const QString& sentence);
+    void makeRoomForTags();
     QStringList foldedGroups() const;
     void unfoldAllBut(const QStringList& folded);
     void openMenuAt(const QPoint& inView);

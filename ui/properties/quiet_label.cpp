@@ -31,7 +31,6 @@ QuietLabel::QuietLabel(Tone tone, QWidget* parent) : QLabel(parent), m_tone(tone
 {
     setWordWrap(true);
     setTextFormat(Qt::PlainText);
-    setTextInteractionFlags(Qt::TextSelectableByMouse);
     setFocusPolicy(Qt::NoFocus);
     recolour();
 }
@@ -42,6 +41,13 @@ void QuietLabel::setTone(Tone tone)
         return;
     m_tone = tone;
     recolour();
+}
+
+// Text that can be selected costs a document of its own to lay out; only text that the pointer comes to needs that.
+void QuietLabel::enterEvent(QEnterEvent* event)
+{
+    setTextInteractionFlags(Qt::TextSelectableByMouse);
+    QLabel::enterEvent(event);
 }
 
 void QuietLabel::changeEvent(QEvent* event)

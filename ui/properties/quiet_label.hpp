@@ -19,6 +19,7 @@ public:
     Tone tone() const { return m_tone; }
 
 protected:
+    void enterEvent(QEnterEvent* event) override;
     void changeEvent(QEvent* event) override;
 
 private:
