@@ -155,12 +155,20 @@ std::vector<ElementItem*> PlanScene::elements() const
     return found;
 }
 
+// A pump lies under the run that leaves it, yet the run has the rest of its way to be picked by: the pump goes first.
 std::vector<base::Id> PlanScene::at(QPointF place) const
 {
     std::vector<base::Id> found;
-    for (auto* item : items(place, Qt::IntersectsItemShape, Qt::DescendingOrder))
-        if (const auto* element = dynamic_cast<ElementItem*>(item))
-            found.push_back(element->id());
+    std::size_t firstRun = 0;
+    for (auto* item : items(place, Qt::IntersectsItemShape, Qt::DescendingOrder)) {
+        const auto* element = dynamic_cast<ElementItem*>(item);
+        if (!element)
+            continue;
+        const bool pump = m_pumps.contains(element->id());
+        found.insert(pump ? found.begin() + static_cast<std::ptrdiff_t>(firstRun) : found.end(), element->id());
+        if (firstRun + 1 == found.size() && !pump && !m_runs.contains(element->id()))
+            ++firstRun;
+    }
     return found;
 }
 

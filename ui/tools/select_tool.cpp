@@ -63,12 +63,16 @@ void SelectTool::press(const canvas::CanvasPointer& pointer)
     press.pointer = pointer;
     press.before = document().selection();
     m_last = pointer;
+    m_former = {};
     const bool changesSelection = pointer.modifiers & (Qt::ControlModifier | Qt::ShiftModifier);
     const auto handle = changesSelection ? std::nullopt : handleAt(pointer.scene);
-    if (handle && document().selection().size() == 1)
+    if (handle && document().selection().size() == 1) {
         press.gesture = gestureOf(plan(), document().selection().front(), *handle);
-    else
+        press.grip = pointer.scene - handle->at;
+        press.element = document().selection().front();
+    } else {
         pick(pointer, press);
+    }
     m_press = std::move(press);
 }
 
@@ -129,7 +133,8 @@ void SelectTool::move(const canvas::CanvasPointer& pointer)
 
 void SelectTool::dragGesture(const canvas::CanvasPointer& pointer)
 {
-    const GestureSpot spot{plan(), canvas::toPlan(pointer.scene), rulesFor(pointer), view().figures(), view().pixel()};
+    const auto raw = canvas::toPlan(pointer.scene - m_press->grip);
+    const GestureSpot spot{plan(), raw, rulesFor(pointer), view().figures(), view().pixel()};
     canvas::Overlay overlay;
     auto edit = m_press->gesture->editAt(spot, overlay);
     if (!m_press->gesture->typed().empty()) {
@@ -193,8 +198,10 @@ void SelectTool::clicked(const canvas::CanvasPointer& pointer, const Press& pres
     // A second click on the same place: what lies below.
     const auto found = view().planScene().at(pointer.scene);
     const auto at = std::find(found.begin(), found.end(), press.element);
-    if (found.size() > 1 && at != found.end())
+    if (found.size() > 1 && at != found.end()) {
+        m_former = press.element;
         document().select({at + 1 == found.end() ? found.front() : *(at + 1)});
+    }
 }
 
 void SelectTool::doubleClick(const canvas::CanvasPointer& pointer)
@@ -204,9 +211,13 @@ void SelectTool::doubleClick(const canvas::CanvasPointer& pointer)
         press(pointer); // a press soon after a click elsewhere: a marquee may follow
         return;
     }
-    const base::Id id = contains(found, document().selection().empty() ? base::Id() : document().selection().front())
-                            ? document().selection().front()
-                            : found.front();
+    // Of what lies here: what was selected before the double click began, else what is selected, else the topmost.
+    base::Id id = found.front();
+    if (const auto& chosen = document().selection(); !chosen.empty() && contains(found, chosen.front()))
+        id = chosen.front();
+    if (contains(found, m_former))
+        id = m_former;
+    m_former = {};
     if (!document().isSelected(id))
         document().select({id});
     Q_EMIT view().elementActivated(id);

@@ -38,7 +38,8 @@ private:
     struct Press {
         canvas::CanvasPointer pointer;
         std::unique_ptr<Gesture> gesture; // null: a marquee
-        base::Id element;                 // picked up; none on a handle or on nothing
+        base::Id element;                 // picked up; none on nothing
+        QPointF grip;                     // from the handle to the place pressed: what is dragged does not jump
         bool dragged = false;
         bool plainClick = true;       // neither adds nor toggles
         std::vector<base::Id> before; // the selection a marquee starts from
@@ -56,6 +57,7 @@ private:
     bool nudgeKey(const QKeyEvent& event);
 
     std::optional<Press> m_press;
+    base::Id m_former; // selected before the last click picked what lies below
     canvas::CanvasPointer m_last;
     Qt::CursorShape m_cursor = Qt::ArrowCursor;
 };
