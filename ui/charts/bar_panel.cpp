@@ -52,6 +52,7 @@ void BarPanel::rebuild(const BarModel& model)
     m_parts = model.parts;
     m_sideBySide = model.sideBySide;
     chart().removeAllSeries(); // deletes them
+    m_inked = nullptr;
     m_limit = nullptr;
     m_series = m_sideBySide ? static_cast<QAbstractBarSeries*>(new QHorizontalBarSeries)
                             : static_cast<QAbstractBarSeries*>(new QHorizontalStackedBarSeries);
@@ -75,9 +76,11 @@ void BarPanel::fill(const BarModel& model, const style::Theme& theme)
     const auto sets = m_series->barSets();
     const int rows = static_cast<int>(m_rows.size());
     for (int part = 0; part < sets.size(); ++part) {
-        const style::FillStyle look = style::fillStyle(theme, part);
-        sets[part]->setBrush(style::brushOf(look));
-        sets[part]->setPen(QPen(look.outline, 1.0));
+        if (m_inked != &theme) { // a brush set again lays the legend out anew
+            const style::FillStyle look = style::fillStyle(theme, part);
+            sets[part]->setBrush(style::brushOf(look));
+            sets[part]->setPen(QPen(look.outline, 1.0));
+        }
         QList<qreal> values(rows, 0.0);
         for (const BarSegment& segment : model.segments)
             if (segment.part == part)
@@ -86,6 +89,7 @@ void BarPanel::fill(const BarModel& model, const style::Theme& theme)
             if (sets[part]->at(i) != values[i])
                 sets[part]->replace(i, values[i]);
     }
+    m_inked = &theme;
     double most = model.limit ? model.limit->value : 0.0;
     for (int row = 0; row < rows; ++row)
         most = std::max(most, rowTotal(model, row));

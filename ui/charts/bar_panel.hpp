@@ -40,6 +40,7 @@ private:
     bool m_sideBySide = false;
     QAbstractBarSeries* m_series = nullptr;
     QLineSeries* m_limit = nullptr;
+    const style::Theme* m_inked = nullptr; // whose colours the bars have
     QBarCategoryAxis* m_rowAxis = nullptr;
     QValueAxis* m_valueAxis = nullptr;
 };

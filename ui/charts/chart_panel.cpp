@@ -120,6 +120,7 @@ bool ChartPanel::event(QEvent* event)
 {
     if (event->type() == QEvent::PaletteChange || event->type() == QEvent::FontChange) {
         m_drawn.reset();
+        m_dressed = nullptr;
         resultsCame();
     }
     return QWidget::event(event);
@@ -135,8 +136,11 @@ void ChartPanel::redraw()
     const auto results = m_document.assessment();
     if (results && results != m_drawn) {
         draw(*results, theme);
-        dress(*m_chart, theme);
-        m_view->setBackgroundBrush(theme.paper);
+        if (m_dressed != &theme) {
+            dress(*m_chart, theme);
+            m_view->setBackgroundBrush(theme.paper);
+            m_dressed = &theme;
+        }
         m_drawn = results;
         if (m_read >= 0)
             read(m_read < static_cast<int>(m_readings.size()) ? m_read : -1);

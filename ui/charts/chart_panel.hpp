@@ -86,6 +86,7 @@ private:
     bool m_dirty = true;
     bool m_redrawing = false;
     std::shared_ptr<const assessment::Assessment> m_drawn;
+    const style::Theme* m_dressed = nullptr; // dressing a chart lays it out anew
 };
 
 // Dresses a chart for paper in the theme's colours and the body font; once per theme.

@@ -11,7 +11,9 @@ void setTicks(QValueAxis& axis, const AxisTicks& ticks)
     axis.setRange(ticks.least, ticks.most);
     if (!coarser)
         axis.setTickInterval(ticks.step);
-    axis.setLabelFormat(QStringLiteral("%.%1f").arg(ticks.decimals));
+    const QString format = QStringLiteral("%.%1f").arg(ticks.decimals);
+    if (axis.labelFormat() != format) // setting it lays the chart out anew, whether it differs or not
+        axis.setLabelFormat(format);
 }
 
 } // namespace sumpwright::ui::charts
