@@ -3,6 +3,7 @@
 
 #include <QApplication>
 #include <QLineEdit>
+#include <QSignalSpy>
 
 #include "core/plan/edits/underlay.hpp"
 #include "ui/canvas/scene_point.hpp"
@@ -128,6 +129,123 @@ TEST_F(Building, NoteGivenUpWithEscIsNone)
     QTest::keyClick(tool.field(), Qt::Key_Escape);
     EXPECT_FALSE(tool.field()->isVisible());
     EXPECT_TRUE(plan().notes.empty());
+}
+
+TEST_F(Building, NoteIsPlacedByKeyboardAloneAndItsEnterGoesNoFurther)
+{
+    auto& tool = static_cast<ui::tools::NoteTool&>(toolbox.tool("place.note"));
+    QSignalSpy opened(&view, &ui::canvas::PlanView::elementActivated);
+    toolbox.activate("place.note");
+    key(Qt::Key_Right);
+    const auto place = ui::canvas::toPlan(*view.overlay().crosshair);
+    key(Qt::Key_Return);
+    ASSERT_TRUE(tool.field()->hasFocus());
+    QTest::keyClick(tool.field(), Qt::Key_Return); // no words: no note, and no second field
+    EXPECT_FALSE(tool.field()->isVisible());
+    EXPECT_TRUE(view.hasFocus());
+    key(Qt::Key_Return);
+    QTest::keyClicks(tool.field(), QStringLiteral("Keep clear"));
+    QTest::keyClick(tool.field(), Qt::Key_Up);
+    QTest::keyClick(tool.field(), Qt::Key_Return);
+    ASSERT_EQ(plan().notes.size(), 1U);
+    EXPECT_EQ((*plan().notes.begin())->at, place);
+    EXPECT_EQ(toolbox.active(), "select");
+    EXPECT_EQ(opened.count(), 0) << "the note's Enter asks for no properties";
+}
+
+TEST_F(Building, DimensionAndMeasureAreWalkedByKeyboard)
+{
+    const auto walk = [this](Qt::Key way) {
+        key(way, Qt::ShiftModifier);
+        key(Qt::Key_Return);
+    };
+    toolbox.activate("place.dimension");
+    key(Qt::Key_Right);
+    key(Qt::Key_Return);
+    walk(Qt::Key_Right);
+    key(Qt::Key_Up);
+    walk(Qt::Key_Left);
+    ASSERT_EQ(plan().dimensions.size(), 1U);
+    const auto& line = **plan().dimensions.begin();
+    EXPECT_NEAR(units::inMetres(line.to.x - line.from.x), 1.0, 1e-9);
+    EXPECT_EQ(line.to.y, line.from.y);
+    EXPECT_NEAR(units::inMetres(line.offset), 0.1, 1e-9);
+    EXPECT_EQ(steps(), 1);
+
+    auto& measure = static_cast<ui::tools::MeasureTool&>(toolbox.tool("measure"));
+    toolbox.activate("measure");
+    key(Qt::Key_Right);
+    key(Qt::Key_Return);
+    walk(Qt::Key_Down);
+    EXPECT_TRUE(measure.result().startsWith(QString::fromStdString(units::format(units::metres(1.0)))))
+        << measure.result().toStdString();
+    EXPECT_EQ(steps(), 1);
+}
+
+TEST_F(Building, FixturesArePlacedByKeyboardAlone)
+{
+    for (const auto* tool : {"place.wall", "place.door"}) {
+        toolbox.activate(tool);
+        key(Qt::Key_Right);
+        key(Qt::Key_Return);
+        key(Qt::Key_Up, Qt::ShiftModifier);
+        key(Qt::Key_Return);
+        key(Qt::Key_Escape);
+        key(Qt::Key_Escape);
+    }
+    for (const auto* tool : {"place.post", "place.power-point"}) {
+        toolbox.activate(tool);
+        key(Qt::Key_Right);
+        key(Qt::Key_Return);
+    }
+    ASSERT_EQ(plan().fixtures.size(), 4U);
+    EXPECT_EQ(steps(), 4);
+    for (const auto* tag : {"W1", "D1"}) {
+        const auto& fixture = *plan().fixtures.find(idOf(plan(), tag));
+        EXPECT_NEAR(units::inMetres(plan::distanceBetween(fixture.from, fixture.to)), 1.0, 1e-9) << tag;
+    }
+}
+
+TEST_F(Building, EndsOfWallsAndDimensionsAndTheOffsetAreDragged)
+{
+    toolbox.activate("place.wall");
+    drag(at(1.0, 1.0), at(4.0, 1.0));
+    key(Qt::Key_Escape);
+    toolbox.activate("select");
+    document.select({idOf(plan(), "W1")});
+    drag(at(4.0, 1.0), at(4.0, 3.5));
+    EXPECT_TRUE(isAt(plan().fixtures.find(idOf(plan(), "W1"))->to, 4.0, 3.5));
+
+    toolbox.activate("place.dimension");
+    click(6.0, 1.0);
+    click(8.0, 1.0);
+    click(7.0, 1.5);
+    drag(at(7.0, 1.5), at(7.0, 2.2)); // selected: its handles show
+    const auto& moved = **plan().dimensions.begin();
+    EXPECT_NEAR(units::inMetres(moved.offset), 1.2, 1e-9);
+    drag(at(8.0, 1.0), at(9.0, 1.0));
+    const auto& longer = **plan().dimensions.begin();
+    EXPECT_TRUE(isAt(longer.to, 9.0, 1.0));
+    EXPECT_EQ(steps(), 5);
+}
+
+TEST_F(Building, SketchIsScaledByKeyboardAlone)
+{
+    plan::Underlay underlay;
+    underlay.fileName = "shed.png";
+    document.commit(plan::setUnderlay(underlay));
+    auto& tool = static_cast<ui::tools::UnderlayScaleTool&>(toolbox.tool("underlay.scale"));
+    toolbox.activate("underlay.scale");
+    key(Qt::Key_Right);
+    key(Qt::Key_Return);
+    key(Qt::Key_Right, Qt::ShiftModifier);
+    key(Qt::Key_Return);
+    ASSERT_TRUE(tool.distanceField()->hasFocus());
+    QTest::keyClicks(tool.distanceField(), QStringLiteral("3 m"));
+    QTest::keyClick(tool.distanceField(), Qt::Key_Return);
+    EXPECT_NEAR(units::inMillimetres(plan().underlay->pixelSize), 15.0, 1e-6) << "1 m on the sheet is 3 m";
+    EXPECT_EQ(toolbox.active(), "select");
+    EXPECT_TRUE(view.hasFocus());
 }
 
 TEST_F(Building, DimensionTakesTwoPointsAndADistance)

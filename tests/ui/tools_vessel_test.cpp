@@ -179,4 +179,19 @@ TEST_F(PlaceVessel, PumpStandsOnlyInAVessel)
     EXPECT_EQ(steps(), 2);
 }
 
+TEST_F(PlaceVessel, PumpIsStoodByKeyboardAlone)
+{
+    toolbox.activate("place.sump");
+    key(Qt::Key_Right);
+    key(Qt::Key_Return);
+    ASSERT_EQ(plan().vessels.size(), 1U);
+    toolbox.activate("place.pump");
+    key(Qt::Key_Right); // the crosshair starts in the middle, where the sump stands
+    key(Qt::Key_Right);
+    key(Qt::Key_Return);
+    ASSERT_EQ(plan().pumps.size(), 1U);
+    EXPECT_EQ((*plan().pumps.begin())->vessel, idOf(plan(), "S1"));
+    EXPECT_EQ(steps(), 2);
+}
+
 } // namespace sumpwright::test

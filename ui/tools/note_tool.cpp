@@ -17,7 +17,6 @@ NoteTool::NoteTool(canvas::PlanView& view) : PointingTool(view), m_field(new QLi
     m_field->resize(260, 28);
     m_field->hide();
     m_field->installEventFilter(this);
-    connect(m_field, &QLineEdit::returnPressed, this, &NoteTool::entered);
 }
 
 QString NoteTool::hint() const
@@ -64,13 +63,25 @@ void NoteTool::entered()
     Q_EMIT finished();
 }
 
+// Enter and Esc end here: left to the plan, Enter would be a click there.
 bool NoteTool::eventFilter(QObject* watched, QEvent* event)
 {
-    if (event->type() == QEvent::KeyPress && static_cast<QKeyEvent*>(event)->key() == Qt::Key_Escape) {
+    if (event->type() != QEvent::KeyPress)
+        return PointingTool::eventFilter(watched, event);
+    switch (static_cast<QKeyEvent*>(event)->key()) {
+    case Qt::Key_Escape:
         giveBack();
         return true;
+    case Qt::Key_Return:
+    case Qt::Key_Enter:
+        entered();
+        return true;
+    case Qt::Key_Up:
+    case Qt::Key_Down:
+        return true; // no crosshair moves while words are typed
+    default:
+        return PointingTool::eventFilter(watched, event);
     }
-    return PointingTool::eventFilter(watched, event);
 }
 
 void NoteTool::giveBack()

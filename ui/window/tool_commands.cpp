@@ -55,6 +55,17 @@ void ToolCommands::addTo(Commands& commands)
                  [this] { m_box.connectSelected(); });
     commands.markChanging("place.connect");
     addSketchCommands(commands);
+    addWalkCommands(commands);
+}
+
+// The keyboard's way to pick what is drawn without leaving the plan.
+void ToolCommands::addWalkCommands(Commands& commands)
+{
+    const auto walk = [&](const char* id, const QString& text, const QString& tip, const char* key, int step) {
+        commands.add({id, Menu::edit, text, tip, key, {}, Scope::planView}, [this, step] { m_view.selectNext(step); });
+    };
+    walk("select.next", tr("Select ne&xt"), tr("Selects the next thing drawn and shows it."), "N", 1);
+    walk("select.before", tr("Select one &before"), tr("Selects the thing drawn before and shows it."), "Shift+N", -1);
 }
 
 void ToolCommands::addSketchCommands(Commands& commands)

@@ -32,6 +32,7 @@ Q_SIGNALS:
 
 private:
     void addSketchCommands(Commands& commands);
+    void addWalkCommands(Commands& commands);
     void laySketch();
 
     canvas::PlanView& m_view;
