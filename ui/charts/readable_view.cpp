@@ -43,6 +43,7 @@ ReadableView::ReadableView(QChart* chart, QWidget* parent) : QChartView(chart, p
     setFrameShape(QFrame::NoFrame);
     setRenderHint(QPainter::Antialiasing);
     setFocusPolicy(Qt::StrongFocus);
+    viewport()->setFocusPolicy(Qt::NoFocus); // the view itself takes the keyboard, under its own name
     setMouseTracking(true);
     setContextMenuPolicy(Qt::NoContextMenu); // the panel has the menu
 }

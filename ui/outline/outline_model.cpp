@@ -226,7 +226,7 @@ QVariant OutlineModel::data(const QModelIndex& index, int role) const
         const auto part = topPartAt(index);
         if (role == groupNameRole && !part)
             return m_groups[static_cast<std::size_t>(index.row() - topParts)].name;
-        if (index.column() != titleColumn || (role != Qt::DisplayRole && role != Qt::AccessibleTextRole))
+        if (role != Qt::AccessibleTextRole && (index.column() != titleColumn || role != Qt::DisplayRole))
             return {};
         if (part)
             return *part == TopPart::site ? tr("Site") : tr("Floor");

@@ -44,6 +44,13 @@ int PlainStyle::pixelMetric(PixelMetric metric, const QStyleOption* option, cons
     }
 }
 
+QSize PlainStyle::sizeFromContents(ContentsType type, const QStyleOption* option, const QSize& contents,
+                                   const QWidget* widget) const
+{
+    const QSize size = QProxyStyle::sizeFromContents(type, option, contents, widget);
+    return type == CT_ToolButton ? size.expandedTo({leastTarget, leastTarget}) : size;
+}
+
 int PlainStyle::styleHint(StyleHint hint, const QStyleOption* option, const QWidget* widget,
                           QStyleHintReturn* answer) const
 {

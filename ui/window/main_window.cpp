@@ -209,6 +209,7 @@ void MainWindow::restore()
     if (!restoreGeometry(state.geometry()))
         resize(firstSize);
     restoreState(state.layout(), layoutVersion);
+    m_panels->layoutRestored();
     m_panels->setFoldedCharts(state.foldedCharts());
     m_commands->find("view.full")->setChecked(isFullScreen());
 }

@@ -103,7 +103,14 @@ void Panels::addToggle(Commands& commands, const char* id, const QString& text, 
                                             });
     // Asked of the dock itself: one that lies under another tab is not hidden.
     connect(dock->toggleViewAction(), &QAction::toggled, action, &QAction::setChecked);
+    m_toggles.emplace_back(action, dock);
     action->setChecked(!dock->isHidden());
+}
+
+void Panels::layoutRestored()
+{
+    for (const auto& [action, dock] : m_toggles)
+        action->setChecked(!dock->isHidden());
 }
 
 void Panels::addTo(Commands& commands)

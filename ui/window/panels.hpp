@@ -2,6 +2,9 @@
 // other.
 #pragma once
 
+#include <utility>
+#include <vector>
+
 #include <QObject>
 #include <QPoint>
 #include <QString>
@@ -10,6 +13,7 @@
 #include "core/assessment/working.hpp"
 
 QT_BEGIN_NAMESPACE
+class QAction;
 class QDockWidget;
 class QMainWindow;
 class QWidget;
@@ -56,6 +60,7 @@ public:
     findings::FindingsList& findings() const { return *m_findings; }
     QStringList foldedCharts() const;
     void setFoldedCharts(const QStringList& ids);
+    void layoutRestored(); // the docks may be hidden or shown otherwise than the commands say
 
     void showChart(const QString& id);
     void showFindings();
@@ -85,6 +90,7 @@ private:
     QDockWidget* m_chartsDock;
     QDockWidget* m_findingsDock;
     QDockWidget* m_worksheetsDock;
+    std::vector<std::pair<QAction*, QDockWidget*>> m_toggles;
     int m_finding = -1;
 };
 

@@ -1,4 +1,6 @@
 // MainWindow's menus, tool bar, and the commands of the menus Check and Help.
+#include <algorithm>
+
 #include <QApplication>
 #include <QClipboard>
 #include <QFileDialog>
@@ -45,6 +47,31 @@ QString titleOf(Menu menu)
         return MainWindow::tr("&Help");
     }
     return {};
+}
+
+// Alt and a letter leads to one entry of a menu only: where two would share a letter the later one takes another of
+// its own, or none.
+void tellLettersApart(const QList<QAction*>& actions)
+{
+    QString taken;
+    for (QAction* action : actions) {
+        QString text = action->text();
+        const qsizetype mark = text.indexOf(u'&');
+        if (mark < 0 || mark + 1 >= text.size())
+            continue;
+        if (taken.contains(text[mark + 1].toUpper())) {
+            text.remove(mark, 1);
+            const auto free = std::find_if(text.cbegin(), text.cend(),
+                                           [&](QChar c) { return c.isLetter() && !taken.contains(c.toUpper()); });
+            const bool none = free == text.cend();
+            if (!none)
+                text.insert(free - text.cbegin(), u'&');
+            action->setText(text);
+            if (none)
+                continue;
+        }
+        taken += text[text.indexOf(u'&') + 1].toUpper();
+    }
 }
 
 } // namespace
@@ -122,6 +149,8 @@ void MainWindow::makeMenus()
             menu->addMenu(m_examples);
         }
     }
+    for (const QMenu* menu : menus)
+        tellLettersApart(menu->actions());
     for (const Menu group : {Menu::file, Menu::edit, Menu::place, Menu::view}) {
         if (!bar->actions().isEmpty())
             bar->addSeparator();
