@@ -3,6 +3,7 @@
 #include <QCoreApplication>
 
 #include "ui/charts/models.hpp"
+#include "ui/text/counted.hpp"
 #include "ui/text/names.hpp"
 #include "ui/text/result_names.hpp"
 #include "ui/text/subject.hpp"
@@ -48,7 +49,9 @@ QString sentenceOf(const assessment::Assessment& results, const text::DisplaySet
                      QString::fromStdString(comparison->code), QString::fromStdString(comparison->use));
     sentence += Words::tr(" Whether a floor may carry this is for a structural engineer or the building authority.");
     if (leftOut > 0)
-        sentence += Words::tr(" %n lighter vessel(s) not shown.", nullptr, static_cast<int>(leftOut));
+        sentence += Words::tr(" %1 not shown.")
+                        .arg(text::counted(static_cast<int>(leftOut), Words::tr("lighter vessel"),
+                                           Words::tr("lighter vessels")));
     return sentence;
 }
 

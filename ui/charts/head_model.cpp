@@ -1,6 +1,7 @@
 #include <QCoreApplication>
 
 #include "ui/charts/models.hpp"
+#include "ui/text/counted.hpp"
 #include "ui/text/names.hpp"
 #include "ui/text/result_names.hpp"
 #include "ui/text/subject.hpp"
@@ -118,7 +119,8 @@ BarModel headModel(const assessment::Assessment& results, const text::DisplaySet
                 continue;
             QString reading = Words::tr("%1 – %2: %3").arg(name, partName(part), display.quantityText(row.head[part]));
             if (part == fittings)
-                reading += Words::tr(" in %n fitting(s)", nullptr, row.fittingCount);
+                reading += Words::tr(" in %1").arg(
+                    text::counted(row.fittingCount, Words::tr("fitting"), Words::tr("fittings")));
             model.segments.push_back({index, part, units::inUnit(row.head[part], unit), reading, row.element});
             model.table.rows.push_back({name, partName(part), ChartTable::number(units::inUnit(row.head[part], unit))});
         }

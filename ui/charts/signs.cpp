@@ -1,4 +1,5 @@
 #include "ui/charts/signs.hpp"
+#include "ui/text/counted.hpp"
 
 #include <optional>
 
@@ -146,11 +147,11 @@ void addFindings(std::vector<Sign>& signs, const assessment::Assessment& results
     const Counts counts = countsOf(*results.findings);
     QStringList parts;
     if (counts.errors)
-        parts << Words::tr("%n error(s)", nullptr, counts.errors);
+        parts << text::counted(counts.errors, Words::tr("error"), Words::tr("errors"));
     if (counts.warnings)
-        parts << Words::tr("%n warning(s)", nullptr, counts.warnings);
+        parts << text::counted(counts.warnings, Words::tr("warning"), Words::tr("warnings"));
     if (counts.notes)
-        parts << Words::tr("%n note(s)", nullptr, counts.notes);
+        parts << text::counted(counts.notes, Words::tr("note"), Words::tr("notes"));
     QString worse;
     if (before) {
         const Counts earlier = countsOf(*before->findings);

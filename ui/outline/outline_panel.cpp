@@ -86,7 +86,14 @@ void OutlinePanel::makeTree()
 QString OutlinePanel::refusalText() const { return m_refusal->isHidden() ? QString() : m_refusal->text(); }
 
 // When tags come, go or change; a column that measured itself would do so on every frame of a drag.
-void OutlinePanel::makeRoomForTags() { m_tree->resizeColumnToContents(OutlineModel::titleColumn); }
+// A long note is cut short rather than push aside what everything is.
+void OutlinePanel::makeRoomForTags()
+{
+    const int widest = m_tree->fontMetrics().averageCharWidth() * 18;
+    m_tree->resizeColumnToContents(OutlineModel::titleColumn);
+    if (m_tree->columnWidth(OutlineModel::titleColumn) > widest)
+        m_tree->setColumnWidth(OutlineModel::titleColumn, widest);
+}
 
 // By kind, without the number in brackets.
 QStringList OutlinePanel::foldedGroups() const

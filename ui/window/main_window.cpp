@@ -5,6 +5,7 @@
 #include <QFileInfo>
 #include <QMenu>
 #include <QMimeData>
+#include <QScreen>
 #include <QUndoStack>
 #include <QVBoxLayout>
 
@@ -33,7 +34,8 @@ namespace
 {
 
 constexpr QSize firstSize(1440, 900);
-constexpr int layoutVersion = 1; // of the saved panels: raise it when panels come or go
+constexpr QSize frameRoom(16, 48); // for a frame around the window, which nobody knows before it stands
+constexpr int layoutVersion = 1;   // of the saved panels: raise it when panels come or go
 
 // The one plan file being dragged in; empty: something else.
 QString planIn(const QMimeData& data)
@@ -65,7 +67,6 @@ void MainWindow::build()
     setAcceptDrops(true);
     setAnimated(false);
     setDockNestingEnabled(true);
-    resize(firstSize);
 
     auto* middle = new QWidget(this);
     auto* rows = new QVBoxLayout(middle);
@@ -207,7 +208,7 @@ void MainWindow::restore()
 {
     const WindowState& state = m_workplace.state;
     if (!restoreGeometry(state.geometry()))
-        resize(firstSize);
+        resize(firstSize.boundedTo(screen()->availableSize() - frameRoom));
     restoreState(state.layout(), layoutVersion);
     m_panels->layoutRestored();
     m_panels->setFoldedCharts(state.foldedCharts());
