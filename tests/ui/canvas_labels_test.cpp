@@ -5,7 +5,11 @@
 
 #include "core/engine/engine.hpp"
 #include "core/plan/edits/move.hpp"
+#include "core/storage/file.hpp"
+#include "core/storage/plan_text.hpp"
+#include "ui/canvas/dimension_item.hpp"
 #include "ui/canvas/label_layer.hpp"
+#include "ui/canvas/scene_point.hpp"
 
 namespace sumpwright::test
 {
@@ -55,10 +59,42 @@ TEST(LabelPlacement, LeavesOutWhatFindsNoFreeSpot)
 TEST(LabelPlacement, PrefersASpotThatCoversNoLine)
 {
     Clutter clutter(64.0);
-    clutter.addLine({-500.0, 0.0, 500.0, 0.0});
+    clutter.add({QLineF(-500.0, 0.0, 500.0, 0.0)}, cover::edge);
     const auto placed = placeLabels({wishAt(1, {{0, 0}, {0, 60}})}, clutter, 1.0);
     ASSERT_EQ(placed.size(), 1U);
     EXPECT_EQ(placed[0].spot, 1U);
+}
+
+TEST(LabelPlacement, GivesOutSpotsThatCoverNothingFirst)
+{
+    Clutter clutter(64.0);
+    clutter.add({QLineF(-500.0, 0.0, 500.0, 0.0)}, cover::mark);
+    const auto placed = placeLabels({wishAt(1, {{0, 6}}, 0), wishAt(2, {{0, 14}}, 1)}, clutter, 1.0);
+    ASSERT_EQ(placed.size(), 1U);
+    EXPECT_EQ(placed[0].wish, 1U) << "the other would have covered the line, and this one's place";
+}
+
+TEST(LabelPlacement, CoversAPipeWithItsShortestTextOnly)
+{
+    auto wish = wishAt(1, {{0, 0}});
+    wish.texts.push_back(wish.texts.front());
+    wish.texts.back().size = QSizeF(16.0, 15.0);
+    wish.spots.push_back({1, {0, 0}, 0.0, 16});
+    Clutter clutter(64.0);
+    clutter.add({QLineF(-500.0, 0.0, 500.0, 0.0)}, cover::mark);
+    const auto placed = placeLabels({wish}, clutter, 1.0);
+    ASSERT_EQ(placed.size(), 1U);
+    EXPECT_EQ(placed[0].spot, 1U);
+}
+
+TEST(LabelPlacement, WeighsAThingOnceHoweverManyStrokesItHasAndByItsWidth)
+{
+    Clutter clutter(64.0);
+    clutter.add({QLineF(0.0, 0.0, 5.0, 0.0), QLineF(5.0, 0.0, 10.0, 0.0)}, 7);
+    EXPECT_EQ(clutter.costOf(QRectF(-1.0, -1.0, 12.0, 2.0)), 7);
+    EXPECT_EQ(clutter.costOf(QRectF(-1.0, 4.0, 12.0, 2.0)), 0);
+    clutter.add({QLineF(0.0, 0.0, 10.0, 0.0)}, 5, 4.5);
+    EXPECT_EQ(clutter.costOf(QRectF(-1.0, 4.0, 12.0, 2.0)), 5);
 }
 
 TEST(LabelPlacement, KeepsTheFormerSpotWhileItIsAsGood)
@@ -82,6 +118,55 @@ TEST(LabelPlacement, GrowsWithThePixelAndTurnsWithTheLetters)
 class CanvasLabels : public CanvasStage
 {
 };
+
+namespace
+{
+bool crosses(const QRectF& rect, const QLineF& line)
+{
+    const QPointF corners[] = {rect.topLeft(), rect.topRight(), rect.bottomRight(), rect.bottomLeft()};
+    for (int i = 0; i < 4; ++i)
+        if (line.intersects(QLineF(corners[i], corners[(i + 1) % 4])) == QLineF::BoundedIntersection)
+            return true;
+    return rect.contains(line.p1());
+}
+
+// Labels that lie on the centre line of a pipe or on a dimension line, found without the placement's own look-up.
+std::vector<std::string> coveringALine(const PlanScene& scene)
+{
+    std::vector<QLineF> lines;
+    for (const auto& run : scene.plan().runs)
+        for (std::size_t i = 0; i + 1 < run->vertices.size(); ++i)
+            lines.emplace_back(toScene(run->vertices[i].at), toScene(run->vertices[i + 1].at));
+    for (const auto& line : scene.plan().dimensions)
+        lines.push_back(dimensionLine(toScene(line->from), toScene(line->to), toScene(line->offset)));
+    std::vector<std::string> covering;
+    for (const auto& label : scene.labels().shown())
+        if (std::any_of(lines.begin(), lines.end(), [&](const QLineF& line) { return crosses(label.rect, line); }))
+            covering.push_back(label.text.lines.front().front().text.toStdString());
+    return covering;
+}
+} // namespace
+
+TEST_F(CanvasLabels, OfTheExamplesLieOnNoPipeAndOnNoDimensionLine)
+{
+    for (const char* name : {"community_shed", "back_garden"}) {
+        const std::string path = std::string(SUMPWRIGHT_SOURCE "/resources/examples/") + name + ".sumpwright";
+        const auto text = storage::readFile(path, 10'000'000);
+        ASSERT_TRUE(text.ok());
+        const auto loaded = storage::loadText(*text);
+        ASSERT_TRUE(loaded.ok());
+        PlanScene scene(document.catalogue());
+        scene.showPlan(loaded->plan);
+        scene.showWater(waterViewOf(*engine::assess(loaded->plan, document.catalogue()), false));
+        for (const double pixel : {4.0, 6.0, 7.5, 9.0, 11.0, 13.0, 15.0}) { // of half a screen to a large one
+            scene.setPixel(pixel);
+            scene.relabel();
+            EXPECT_GT(scene.labels().shown().size(), loaded->plan.runs.size()) << name << " at " << pixel;
+            for (const auto& label : coveringALine(scene))
+                ADD_FAILURE() << label << " of " << name << " at " << pixel << " mm per pixel";
+        }
+    }
+}
 
 TEST_F(CanvasLabels, NeverCoverEachOtherAtAnyZoom)
 {

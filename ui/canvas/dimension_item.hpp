@@ -4,6 +4,7 @@
 #include <QLineF>
 
 #include <memory>
+#include <vector>
 
 #include "ui/canvas/element_item.hpp"
 
@@ -16,6 +17,8 @@ public:
     using Pointer = std::shared_ptr<const plan::DimensionLine>;
     DimensionItem(Pointer dimension, const Drawing& drawing);
     void show(Pointer dimension);
+    std::vector<QLineF> lines() const; // the line itself and its extension lines, scene
+    QRectF figureRoom() const;         // where the figure stands, scene
 
 protected:
     QPainterPath outline() const override;
@@ -24,6 +27,8 @@ protected:
     void draw(QPainter& painter, const Ink& ink) const override;
 
 private:
+    QString figure() const;
+
     Pointer m_dimension;
 };
 

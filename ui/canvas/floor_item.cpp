@@ -1,6 +1,7 @@
 #include "ui/canvas/floor_item.hpp"
 
 #include <QCoreApplication>
+#include <QFontMetricsF>
 #include <QPainter>
 
 #include "ui/canvas/scene_point.hpp"
@@ -13,6 +14,7 @@ namespace
 {
 constexpr double around = 220.0; // pixels: room for letters beside the outline
 constexpr double drainSize = 150.0;
+constexpr double wallsAlong = 500.0; // scene: walls that reach further below the outline stand elsewhere
 } // namespace
 
 void FloorItem::show(Pointer floor)
@@ -55,30 +57,66 @@ void FloorItem::paint(QPainter* painter, const QStyleOptionGraphicsItem*, QWidge
         paintDrainPoint(*painter, ink, toScene(*m_floor->drainPoint), ink.atLeast(drainSize, 11.0));
 }
 
-// Level at the lower left corner, outside the slab, where nothing stands in its way.
-void FloorItem::drawLevel(QPainter& painter, const Ink& ink) const
+void FloorItem::standClearOf(const QRectF& walls)
+{
+    const double below = walls.isNull() ? 0.0 : walls.bottom() - m_outline.boundingRect().bottom();
+    const double clear = below > 0.0 && below < wallsAlong ? below : 0.0;
+    if (clear == m_clear)
+        return;
+    m_clear = clear;
+    update();
+}
+
+// At the lower left corner, outside the slab, where nothing stands in its way.
+QPointF FloorItem::levelPlace() const { return m_outline.boundingRect().bottomLeft() + QPointF(0.0, m_clear); }
+
+// Beside the lower edge, outside, so that vessels never cover it.
+QPointF FloorItem::fallPlace() const
 {
     const QRectF rect = m_outline.boundingRect();
-    const QPointF place(rect.left(), rect.bottom());
-    const QString level = m_drawing.figures.text(m_floor->level);
-    inPixels(painter, ink, place, 0.0, [&] {
+    return {rect.center().x(), rect.bottom() + m_clear + m_drawing.ink().px(18.0)};
+}
+
+QString FloorItem::level() const
+{
+    return QCoreApplication::translate("FloorItem", "floor %1").arg(m_drawing.figures.text(m_floor->level));
+}
+
+QString FloorItem::fall() const
+{
+    return QCoreApplication::translate("FloorItem", "fall %1").arg(m_drawing.figures.text(m_floor->fall));
+}
+
+std::vector<QRectF> FloorItem::letterRooms() const
+{
+    std::vector<QRectF> rooms;
+    if (!m_floor || m_outline.isEmpty())
+        return rooms;
+    const QFontMetricsF metrics(letterFont());
+    const auto room = [&](QPointF place, const QRectF& pixels) {
+        rooms.emplace_back(place + pixels.topLeft() * m_drawing.pixel, pixels.size() * m_drawing.pixel);
+    };
+    room(levelPlace(), {2.0, 8.0, 18.0 + metrics.horizontalAdvance(level()), 16.0});
+    if (m_floor->fall > units::metresPerMetre(0.0))
+        room(fallPlace(), {-38.0, -16.0, 40.0 + metrics.horizontalAdvance(fall()), 32.0});
+    return rooms;
+}
+
+void FloorItem::drawLevel(QPainter& painter, const Ink& ink) const
+{
+    inPixels(painter, ink, levelPlace(), 0.0, [&] {
         Ink flat = ink;
         flat.pixel = 1.0;
         paintLevelMark(painter, flat, QPointF(8.0, 21.0), 9.0, ink.theme->ink);
         painter.setFont(letterFont());
-        painter.drawText(QPointF(18.0, 21.0), QCoreApplication::translate("FloorItem", "floor %1").arg(level));
+        painter.drawText(QPointF(18.0, 21.0), level());
     });
 }
 
 void FloorItem::drawFall(QPainter& painter, const Ink& ink) const
 {
-    const QRectF rect = m_outline.boundingRect();
     const double turn = sceneRotation(m_floor->fallDirection);
-    // Beside the lower edge, outside, so that vessels never cover it.
-    const QPointF place(rect.center().x(), rect.bottom() + ink.px(18.0));
-    const QString slope =
-        QCoreApplication::translate("FloorItem", "fall %1").arg(m_drawing.figures.text(m_floor->fall));
-    inPixels(painter, ink, place, 0.0, [&] {
+    inPixels(painter, ink, fallPlace(), 0.0, [&] {
         Ink flat = ink;
         flat.pixel = 1.0;
         painter.save();
@@ -90,7 +128,7 @@ void FloorItem::drawFall(QPainter& painter, const Ink& ink) const
         painter.restore();
         painter.setPen(ink.theme->ink);
         painter.setFont(letterFont());
-        painter.drawText(QPointF(0.0, 4.0), slope);
+        painter.drawText(QPointF(0.0, 4.0), fall());
     });
 }
 

@@ -35,6 +35,7 @@ struct LabelSpot {
     std::size_t text = 0; // which of the wish's texts, fullest first
     QPointF centre;       // scene
     double turn = 0.0;    // degrees clockwise
+    int cost = 0;         // how much worse than the best; see `cover` for what covering something costs
 };
 
 struct LabelWish {
@@ -42,7 +43,7 @@ struct LabelWish {
     int part = 0;     // tells several labels of one element apart
     int priority = 0; // low is placed first
     std::vector<LabelText> texts;
-    std::vector<LabelSpot> spots; // best first
+    std::vector<LabelSpot> spots; // of equal cost the earlier one
 };
 
 } // namespace sumpwright::ui::canvas

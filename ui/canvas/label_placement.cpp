@@ -10,8 +10,10 @@ namespace sumpwright::ui::canvas
 
 namespace
 {
-constexpr double air = 2.0;  // pixels around a label
-constexpr int lineCost = 12; // a spot further down the list costs 1
+constexpr double air = 2.0; // pixels before and after the letters; above and below, a line's own height has some
+constexpr int staying = 3;  // what a label saves by keeping its former spot
+
+QRectF grown(const QRectF& rect, double by) { return rect.adjusted(-by, -by, by, by); }
 
 bool meets(const QRectF& rect, const QLineF& line)
 {
@@ -42,13 +44,16 @@ template <class Visit> void Clutter::visitCells(const QRectF& rect, Visit&& visi
                   QRectF(static_cast<double>(x) * m_cell, static_cast<double>(y) * m_cell, m_cell, m_cell));
 }
 
-void Clutter::addLine(const QLineF& line)
+void Clutter::add(const std::vector<QLineF>& strokes, int cost, double half)
 {
-    m_lines.push_back(line);
-    visitCells(QRectF(line.p1(), line.p2()).normalized(), [&](Cell cell, const QRectF& square) {
-        if (meets(square, line))
-            m_linesByCell[cell].push_back(m_lines.size() - 1);
-    });
+    m_costs.push_back(cost);
+    for (const auto& line : strokes) {
+        m_strokes.push_back({line, half, m_costs.size() - 1});
+        visitCells(grown(QRectF(line.p1(), line.p2()).normalized(), half), [&](Cell cell, const QRectF& square) {
+            if (meets(grown(square, half), line))
+                m_strokesByCell[cell].push_back(m_strokes.size() - 1);
+        });
+    }
 }
 
 void Clutter::addLabel(const QRectF& rect)
@@ -57,19 +62,24 @@ void Clutter::addLabel(const QRectF& rect)
     visitCells(rect, [&](Cell cell, const QRectF&) { m_labelsByCell[cell].push_back(m_labels.size() - 1); });
 }
 
-int Clutter::linesIn(const QRectF& rect) const
+int Clutter::costOf(const QRectF& rect) const
 {
-    std::vector<std::size_t> met;
+    int cost = 0;
+    std::vector<std::size_t> met; // few: a label is small
     visitCells(rect, [&](Cell cell, const QRectF&) {
-        const auto found = m_linesByCell.find(cell);
-        if (found == m_linesByCell.end())
+        const auto found = m_strokesByCell.find(cell);
+        if (found == m_strokesByCell.end())
             return;
-        for (const auto line : found->second)
-            if (meets(rect, m_lines[line]))
-                met.push_back(line);
+        for (const auto index : found->second) {
+            const auto& stroke = m_strokes[index];
+            if (std::find(met.begin(), met.end(), stroke.thing) != met.end() ||
+                !meets(grown(rect, stroke.half), stroke.line))
+                continue;
+            met.push_back(stroke.thing);
+            cost += m_costs[stroke.thing];
+        }
     });
-    std::sort(met.begin(), met.end());
-    return static_cast<int>(std::unique(met.begin(), met.end()) - met.begin());
+    return cost;
 }
 
 bool Clutter::meetsLabel(const QRectF& rect) const
@@ -87,11 +97,39 @@ bool Clutter::meetsLabel(const QRectF& rect) const
 QRectF roomOf(const LabelText& text, const LabelSpot& spot, double pixel)
 {
     const bool upright = std::abs(std::remainder(spot.turn, 180.0)) > 45.0;
-    const QSizeF size = (upright ? text.size.transposed() : text.size) + QSizeF(2.0 * air, 2.0 * air);
-    const QSizeF room = size * pixel;
+    const QSizeF size = text.size + QSizeF(2.0 * air, 0.0);
+    const QSizeF room = (upright ? size.transposed() : size) * pixel;
     return {spot.centre - QPointF(room.width(), room.height()) / 2.0, room};
 }
 
+namespace
+{
+// The best spot of a wish that covers less than `limit`. Where that is no limit, with its last and shortest text only.
+std::optional<PlacedLabel> bestSpot(const LabelWish& wish, const Clutter& clutter, double pixel, int limit,
+                                    std::optional<std::size_t> former)
+{
+    std::optional<PlacedLabel> best;
+    int bestCost = 0;
+    for (std::size_t i = 0; i < wish.spots.size(); ++i) {
+        const auto& spot = wish.spots[i];
+        const int own = spot.cost - (former == i ? staying : 0);
+        if ((best && own >= bestCost) || (limit == cover::anything && spot.text + 1 != wish.texts.size()))
+            continue;
+        const QRectF room = roomOf(wish.texts[spot.text], spot, pixel);
+        if (clutter.meetsLabel(room))
+            continue;
+        const int covered = clutter.costOf(room);
+        if (covered >= limit || (best && own + covered >= bestCost))
+            continue;
+        best = PlacedLabel{0, i, room};
+        bestCost = own + covered;
+    }
+    return best;
+}
+} // namespace
+
+// First whatever finds a spot that covers nothing; then what may cover an edge; at last, in short, what must cover
+// more.
 std::vector<PlacedLabel> placeLabels(const std::vector<LabelWish>& wishes, Clutter clutter, double pixel,
                                      const std::map<LabelKey, std::size_t>& former)
 {
@@ -100,26 +138,22 @@ std::vector<PlacedLabel> placeLabels(const std::vector<LabelWish>& wishes, Clutt
     std::stable_sort(order.begin(), order.end(),
                      [&](std::size_t a, std::size_t b) { return wishes[a].priority < wishes[b].priority; });
     std::vector<PlacedLabel> placed;
-    for (const auto index : order) {
-        const auto& wish = wishes[index];
-        const auto kept = former.find({wish.element, wish.part});
-        std::optional<PlacedLabel> best;
-        int bestCost = 0;
-        for (std::size_t spot = 0; spot < wish.spots.size(); ++spot) {
-            const QRectF room = roomOf(wish.texts[wish.spots[spot].text], wish.spots[spot], pixel);
-            const int rank = static_cast<int>(spot) - (kept != former.end() && kept->second == spot ? 3 : 0);
-            if ((best && rank >= bestCost) || clutter.meetsLabel(room))
+    for (const int limit : {cover::edge, cover::mark, cover::anything}) {
+        std::vector<std::size_t> left;
+        for (const auto index : order) {
+            const auto& wish = wishes[index];
+            const auto kept = former.find({wish.element, wish.part});
+            auto spot = bestSpot(wish, clutter, pixel, limit,
+                                 kept != former.end() ? std::optional(kept->second) : std::nullopt);
+            if (!spot) {
+                left.push_back(index);
                 continue;
-            const int cost = rank + lineCost * clutter.linesIn(room);
-            if (!best || cost < bestCost) {
-                best = PlacedLabel{index, spot, room};
-                bestCost = cost;
             }
+            spot->wish = index;
+            clutter.addLabel(spot->rect);
+            placed.push_back(*spot);
         }
-        if (!best)
-            continue;
-        clutter.addLabel(best->rect);
-        placed.push_back(*best);
+        order = std::move(left);
     }
     return placed;
 }

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <optional>
 
 #include "core/plan/edits/arrange.hpp"
 #include "ui/canvas/scene_point.hpp"
@@ -14,6 +15,14 @@ namespace
 enum Priority { chosenDetail, vesselLabel, pumpLabel, runLabel, fixtureLabel, valveLabel };
 
 constexpr double leastStraight = 22.0; // pixels of pipe that a label needs beside it
+constexpr std::size_t mostStraights = 5;
+// What it costs a label to tell less or to stand less well; `cover` has what covering something costs.
+constexpr int oneLine = 10; // volume and level beside the tag, not below it
+constexpr int twoLines = 6; // the number below the tag
+constexpr int tagOnly = 16; // without its number
+constexpr int outside = 30; // a vessel's tag beside the vessel
+constexpr int standing = 4; // letters turned along an upright pipe
+constexpr int overhang = 6; // longer than the straight pipe beside it
 
 LabelSpan tagSpan(const std::string& tag) { return {QString::fromStdString(tag), SpanKind::tag}; }
 
@@ -28,10 +37,10 @@ bool fits(const LabelText& text, const QSizeF& room) // pixels
 }
 
 // Spots inside a box: the middle first, then off the middle where a pipe runs through it.
-void addInside(LabelWish& wish, std::size_t text, const QRectF& box)
+void addInside(LabelWish& wish, std::size_t text, const QRectF& box, int cost)
 {
-    wish.spots.push_back({text, box.center()});
-    for (const auto& [x, y] : {std::pair(0.0, -0.25),
+    for (const auto& [x, y] : {std::pair(0.0, 0.0),
+                               {0.0, -0.25},
                                {0.0, 0.25},
                                {-0.22, 0.0},
                                {0.22, 0.0},
@@ -39,17 +48,18 @@ void addInside(LabelWish& wish, std::size_t text, const QRectF& box)
                                {0.22, -0.25},
                                {-0.22, 0.25},
                                {0.22, 0.25}})
-        wish.spots.push_back({text, box.center() + QPointF(x * box.width(), y * box.height())});
+        wish.spots.push_back({text, box.center() + QPointF(x * box.width(), y * box.height()), 0.0,
+                              cost + (x == 0.0 && y == 0.0 ? 0 : 3)});
 }
 
-void addAround(LabelWish& wish, std::size_t text, const QRectF& box, double pixel, double gap = 6.0)
+void addAround(LabelWish& wish, std::size_t text, const QRectF& box, double pixel, int cost, double gap)
 {
     const QSizeF size = wish.texts[text].size * pixel;
     const double dx = box.width() / 2.0 + size.width() / 2.0 + gap * pixel;
     const double dy = box.height() / 2.0 + size.height() / 2.0 + gap * pixel;
     for (const QPointF& off : {QPointF(dx, 0.0), QPointF(-dx, 0.0), QPointF(0.0, dy), QPointF(0.0, -dy),
                                QPointF(dx, -dy), QPointF(dx, dy), QPointF(-dx, dy), QPointF(-dx, -dy)})
-        wish.spots.push_back({text, box.center() + off});
+        wish.spots.push_back({text, box.center() + off, 0.0, cost++});
 }
 } // namespace
 
@@ -73,52 +83,76 @@ LabelWish vesselWish(const plan::Vessel& vessel, const Drawing& drawing)
     const QSizeF room = rect.size() / drawing.pixel;
     for (std::size_t i = 0; i < wish.texts.size(); ++i)
         if (fits(wish.texts[i], room))
-            addInside(wish, i, rect);
+            addInside(wish, i, rect, i == 0 ? 0 : i + 1 < wish.texts.size() ? oneLine : tagOnly);
     if (room.width() > 12.0 || room.height() > 12.0)
-        addAround(wish, wish.texts.size() - 1, rect, drawing.pixel);
-    return wish;
-}
-
-LabelWish pumpWish(const plan::Pump& pump, QPointF place, const Drawing& drawing)
-{
-    LabelWish wish{pump.id, 0, pumpLabel, {}, {}};
-    if (const auto flow = drawing.water.pump(pump.id))
-        wish.texts.push_back(layOut({{tagSpan(pump.tag),
-                                      {QStringLiteral("  "), SpanKind::words},
-                                      resultSpan(drawing.figures.text(*flow), drawing)}}));
-    wish.texts.push_back(layOut({{tagSpan(pump.tag)}}));
-    const double body = std::max(160.0, 17.0 * drawing.pixel);
-    const QRectF rect(place - QPointF(body, body) / 2.0, QSizeF(body, body));
-    for (std::size_t i = 0; i < wish.texts.size(); ++i)
-        if (drawing.pixel < 40.0)
-            addAround(wish, i, rect, drawing.pixel, 3.0);
+        addAround(wish, wish.texts.size() - 1, rect, drawing.pixel, outside, 6.0);
     return wish;
 }
 
 namespace
 {
-// Beside the pipe, on both sides and at several places along it; beside upright pipes also lying, where it reads best.
-void addAlong(LabelWish& wish, std::size_t text, const RunItem& run, const RunItem::Straight& straight, double pixel)
+// A tag with a number: side by side, below each other where the room is narrow, or the tag alone.
+void addTagged(LabelWish& wish, const std::string& tag, const std::optional<LabelSpan>& number)
+{
+    if (number) {
+        wish.texts.push_back(layOut({{tagSpan(tag), {QStringLiteral("  "), SpanKind::words}, *number}}));
+        wish.texts.push_back(layOut({{tagSpan(tag)}, {*number}}));
+    }
+    wish.texts.push_back(layOut({{tagSpan(tag)}}));
+}
+
+int costOfTagged(const LabelWish& wish, std::size_t text)
+{
+    if (text == 0)
+        return 0;
+    return text + 1 < wish.texts.size() ? twoLines : tagOnly;
+}
+} // namespace
+
+LabelWish pumpWish(const plan::Pump& pump, QPointF place, const Drawing& drawing)
+{
+    LabelWish wish{pump.id, 0, pumpLabel, {}, {}};
+    std::optional<LabelSpan> number;
+    if (const auto flow = drawing.water.pump(pump.id))
+        number = resultSpan(drawing.figures.text(*flow), drawing);
+    addTagged(wish, pump.tag, number);
+    const double body = std::max(160.0, 17.0 * drawing.pixel);
+    const QRectF rect(place - QPointF(body, body) / 2.0, QSizeF(body, body));
+    for (std::size_t i = 0; i < wish.texts.size(); ++i)
+        if (drawing.pixel < 40.0)
+            addAround(wish, i, rect, drawing.pixel, costOfTagged(wish, i), 3.0);
+    return wish;
+}
+
+namespace
+{
+// Beside the pipe, on both sides and at several places along it; beside upright pipes also turned along the pipe.
+void addAlong(LabelWish& wish, std::size_t text, const RunItem& run, const RunItem::Straight& straight, double pixel,
+              int cost)
 {
     const auto& line = run.line();
-    const double turn = std::remainder(line.turnAt(straight.middle), 180.0); // -90 ... 90
-    const bool upright = std::abs(turn) > 60.0;
-    const double across = (line.turnAt(straight.middle) + 90.0) * units::pi / 180.0;
+    const double turn = line.turnAt(straight.middle) * units::pi / 180.0;
+    const double rise = std::abs(std::sin(turn));
+    const double reach = std::abs(std::cos(turn));
     const QSizeF size = wish.texts[text].size;
-    const auto addAt = [&](double along, double thickness, double labelTurn) {
+    const auto addAt = [&](double along, double thickness, double labelTurn, int extra) {
         const double off = std::max(line.width, 3.0 * pixel) / 2.0 + (thickness / 2.0 + 4.0) * pixel;
-        const QPointF side(std::cos(across) * off, std::sin(across) * off);
+        const QPointF side(-std::sin(turn) * off, std::cos(turn) * off);
         const QPointF at = line.at(straight.middle + along * straight.length);
-        wish.spots.push_back({text, at - side, labelTurn});
-        wish.spots.push_back({text, at + side, labelTurn});
+        wish.spots.push_back({text, at - side, labelTurn, cost + extra});
+        wish.spots.push_back({text, at + side, labelTurn, cost + extra});
     };
-    const bool fitsAlong = straight.length / pixel >= size.width() * 0.8;
-    const double lying = std::abs(turn) < 30.0 ? size.height() : size.width() * 0.7;
-    for (const double along : {0.0, -0.25, 0.25, -0.4, 0.4}) {
-        if (upright)
-            addAt(along, size.width() + 4.0, 0.0);
-        if (fitsAlong)
-            addAt(along, upright ? size.height() : lying, upright ? -90.0 : 0.0);
+    const double length = straight.length / pixel;
+    const bool upright = rise > 0.85;
+    const int tight = length >= size.width() * 0.8 ? 0 : overhang;
+    // Short pipes are looked along more closely: the room beside them is narrow.
+    const double step = std::clamp(3.0 / length, 0.05, 0.14);
+    for (double along = 0.0; along<0.45; along = along> 0.0 ? -along : step - along) {
+        const int further = static_cast<int>(std::lround(7.0 * std::abs(along)));
+        if (upright || length >= size.width() * 0.4)
+            addAt(along, size.height() * reach + size.width() * rise, 0.0, further + (upright ? 0 : tight));
+        if (upright && tight == 0)
+            addAt(along, size.height() * rise + size.width() * reach, -90.0, further + standing);
     }
 }
 } // namespace
@@ -127,22 +161,21 @@ LabelWish runWish(const RunItem& item, const Drawing& drawing)
 {
     const auto& run = *item.run();
     LabelWish wish{run.id, 0, runLabel, {}, {}};
+    std::optional<LabelSpan> number;
     if (const auto flow = drawing.water.run(run.id)) {
         const auto magnitude =
             *flow < units::litresPerHour(0.0) ? units::litresPerHour(-units::inLitresPerHour(*flow)) : *flow;
         const auto tidal = drawing.water.tidal.find(run.id);
         const QString mean =
             tidal != drawing.water.tidal.end() && tidal->second ? QStringLiteral("\u2300 ") : QString();
-        wish.texts.push_back(layOut({{tagSpan(run.tag),
-                                      {QStringLiteral("  "), SpanKind::words},
-                                      resultSpan(mean + drawing.figures.text(magnitude), drawing)}}));
+        number = resultSpan(mean + drawing.figures.text(magnitude), drawing);
     }
-    wish.texts.push_back(layOut({{tagSpan(run.tag)}}));
+    addTagged(wish, run.tag, number);
     const auto straights = item.straights();
     for (std::size_t i = 0; i < wish.texts.size(); ++i)
-        for (std::size_t k = 0; k < std::min<std::size_t>(straights.size(), 3); ++k)
+        for (std::size_t k = 0; k < std::min(straights.size(), mostStraights); ++k)
             if (straights[k].length / drawing.pixel >= leastStraight)
-                addAlong(wish, i, item, straights[k], drawing.pixel);
+                addAlong(wish, i, item, straights[k], drawing.pixel, static_cast<int>(2 * k) + costOfTagged(wish, i));
     return wish;
 }
 
@@ -157,7 +190,8 @@ LabelWish fixtureWish(const plan::Fixture& fixture, const Drawing& drawing)
     QRectF rect = QRectF(from, fixture.kind == plan::FixtureKind::door ? to : from).normalized();
     const double half = std::max(toScene(fixture.size), 12.0 * drawing.pixel) / 2.0;
     rect.adjust(-half, -half, half, half);
-    addAround(wish, 0, rect, drawing.pixel, 2.0);
+    addAround(wish, 0, rect, drawing.pixel, 0, 3.0);
+    addAround(wish, 0, rect, drawing.pixel, 8, 14.0);
     return wish;
 }
 
@@ -168,7 +202,7 @@ std::vector<LabelWish> runDetailWishes(const RunItem& item, const Drawing& drawi
     const double half = std::max(line.width, 10.0 * drawing.pixel) / 2.0;
     const auto add = [&](QPointF place, Priority priority, LabelSpan span) {
         LabelWish wish{item.id(), static_cast<int>(wishes.size()) + 1, priority, {layOut({{std::move(span)}})}, {}};
-        addAround(wish, 0, QRectF(place - QPointF(half, half), QSizeF(2.0 * half, 2.0 * half)), drawing.pixel, 2.0);
+        addAround(wish, 0, QRectF(place - QPointF(half, half), QSizeF(2.0 * half, 2.0 * half)), drawing.pixel, 0, 3.0);
         wishes.push_back(std::move(wish));
     };
     if (item.chosen()) {

@@ -228,6 +228,7 @@ void PlanScene::syncGround(const plan::Plan& before)
         m_floor->show(plan().floor);
         Q_EMIT groundChanged();
     }
+    m_floor->standClearOf(m_walls->body());
     if (plan().underlay != before.underlay)
         m_underlay->show(plan().underlay);
 }

@@ -92,40 +92,6 @@ void PlanScene::relabel()
     m_labels->show(std::move(wishes), clutter());
 }
 
-// The lines that labels had better not cover.
-Clutter PlanScene::clutter() const
-{
-    Clutter clutter(64.0 * m_drawing.pixel);
-    const auto addOutline = [&clutter](const QPolygonF& outline) {
-        for (int i = 0; i < outline.size(); ++i)
-            clutter.addLine({outline[i], outline[(i + 1) % outline.size()]});
-    };
-    const auto addSign = [&](QPointF at, double pixels) {
-        const double half = m_drawing.ink().px(pixels) / 2.0;
-        clutter.addLine({at - QPointF(half, half), at + QPointF(half, half)});
-        clutter.addLine({at - QPointF(half, -half), at + QPointF(half, -half)});
-    };
-    for (const auto& [id, item] : m_vessels) {
-        addOutline(toScene(plan::outlineOf(*item->vessel())));
-        for (const auto& port : item->vessel()->ports)
-            addSign(toScene(plan::placeOf(*item->vessel(), port)), 16.0);
-    }
-    for (const auto& [id, item] : m_runs) {
-        const auto& corners = item->line().corners;
-        for (std::size_t i = 0; i + 1 < corners.size(); ++i)
-            clutter.addLine({corners[i].at, corners[i + 1].at});
-        for (const auto& valve : item->run()->valves)
-            addSign(item->line().at(distanceAtStation(*item->run(), item->line(), valve.station)), 16.0);
-    }
-    for (const auto& [id, item] : m_pumps)
-        addSign(item->pos(), 18.0);
-    for (const auto& fixture : plan().fixtures)
-        addOutline(QPolygonF{toScene(fixture->from), toScene(fixture->to)});
-    for (const auto& [id, item] : m_notes)
-        clutter.addLabel(item->extent());
-    return clutter;
-}
-
 ElementItem* PlanScene::item(base::Id id) const
 {
     ElementItem* found = nullptr;

@@ -213,9 +213,11 @@ FittingSign signOf(const catalogue::Catalogue* tables, const std::string& fittin
 }
 } // namespace
 
+double RunItem::fittingSize() const { return drawing().ink().atLeast(m_line.width * 2.6, fittingLeast); }
+
 void RunItem::drawFittings(QPainter& painter, const Ink& ink) const
 {
-    const double size = ink.atLeast(m_line.width * 2.6, fittingLeast);
+    const double size = fittingSize();
     for (const auto& valve : m_run->valves) {
         const double distance = distanceAtStation(*m_run, m_line, valve.station);
         paintFitting(painter, ink, signOf(drawing().catalogue.get(), valve.fittingId), m_line.at(distance),

@@ -38,6 +38,7 @@ public:
         double length = 0.0;
     };
     std::vector<Straight> straights() const; // longest first
+    double fittingSize() const;              // of a drawn valve along the pipe, scene; it is 0.6 as high
 
 protected:
     QPainterPath outline() const override { return m_path; }

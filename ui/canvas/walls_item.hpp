@@ -15,6 +15,8 @@ public:
     explicit WallsItem(const Drawing& drawing) : m_drawing(drawing) {}
     void show(const plan::Table<plan::Fixture>& fixtures);
 
+    QRectF body() const { return m_body.boundingRect(); }
+
     QRectF boundingRect() const override;
     QPainterPath shape() const override { return {}; } // each wall's own item is picked
     void paint(QPainter* painter, const QStyleOptionGraphicsItem*, QWidget*) override;
