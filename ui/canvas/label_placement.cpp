@@ -13,6 +13,12 @@ namespace
 constexpr double air = 2.0; // pixels before and after the letters; above and below, a line's own height has some
 constexpr int staying = 3;  // what a label saves by keeping its former spot
 
+// Of rectangles the right way round; QRectF's own asks for that first.
+bool overlap(const QRectF& a, const QRectF& b)
+{
+    return a.left() < b.right() && b.left() < a.right() && a.top() < b.bottom() && b.top() < a.bottom();
+}
+
 QRectF grown(const QRectF& rect, double by) { return rect.adjusted(-by, -by, by, by); }
 
 bool meets(const QRectF& rect, const QLineF& line)
@@ -62,21 +68,23 @@ void Clutter::addLabel(const QRectF& rect)
     visitCells(rect, [&](Cell cell, const QRectF&) { m_labelsByCell[cell].push_back(m_labels.size() - 1); });
 }
 
-int Clutter::costOf(const QRectF& rect) const
+int Clutter::costOf(const QRectF& rect, int enough) const
 {
     int cost = 0;
     std::vector<std::size_t> met; // few: a label is small
     visitCells(rect, [&](Cell cell, const QRectF&) {
-        const auto found = m_strokesByCell.find(cell);
+        const auto found = cost < enough ? m_strokesByCell.find(cell) : m_strokesByCell.end();
         if (found == m_strokesByCell.end())
             return;
         for (const auto index : found->second) {
             const auto& stroke = m_strokes[index];
-            if (std::find(met.begin(), met.end(), stroke.thing) != met.end() ||
-                !meets(grown(rect, stroke.half), stroke.line))
+            if (!meets(grown(rect, stroke.half), stroke.line) ||
+                std::find(met.begin(), met.end(), stroke.thing) != met.end())
                 continue;
-            met.push_back(stroke.thing);
             cost += m_costs[stroke.thing];
+            if (cost >= enough)
+                return;
+            met.push_back(stroke.thing);
         }
     });
     return cost;
@@ -86,17 +94,17 @@ bool Clutter::meetsLabel(const QRectF& rect) const
 {
     bool met = false;
     visitCells(rect, [&](Cell cell, const QRectF&) {
-        const auto found = m_labelsByCell.find(cell);
-        if (!met && found != m_labelsByCell.end())
+        const auto found = met ? m_labelsByCell.end() : m_labelsByCell.find(cell);
+        if (found != m_labelsByCell.end())
             met = std::any_of(found->second.begin(), found->second.end(),
-                              [&](std::size_t label) { return m_labels[label].intersects(rect); });
+                              [&](std::size_t label) { return overlap(m_labels[label], rect); });
     });
     return met;
 }
 
 QRectF roomOf(const LabelText& text, const LabelSpot& spot, double pixel)
 {
-    const bool upright = std::abs(std::remainder(spot.turn, 180.0)) > 45.0;
+    const bool upright = spot.turn != 0.0 && std::abs(std::remainder(spot.turn, 180.0)) > 45.0;
     const QSizeF size = text.size + QSizeF(2.0 * air, 0.0);
     const QSizeF room = (upright ? size.transposed() : size) * pixel;
     return {spot.centre - QPointF(room.width(), room.height()) / 2.0, room};
@@ -104,27 +112,34 @@ QRectF roomOf(const LabelText& text, const LabelSpot& spot, double pixel)
 
 namespace
 {
-// The best spot of a wish that covers less than `limit`. Where that is no limit, with its last and shortest text only.
-std::optional<PlacedLabel> bestSpot(const LabelWish& wish, const Clutter& clutter, double pixel, int limit,
-                                    std::optional<std::size_t> former)
-{
+struct Found {
     std::optional<PlacedLabel> best;
-    int bestCost = 0;
+    bool anyRoom = false; // some spot is free of other labels, whatever it covers
+};
+
+// The best spot of a wish that covers less than `limit`. Where that is no limit, with its last and shortest text only.
+Found bestSpot(const LabelWish& wish, const Clutter& clutter, double pixel, int limit,
+               std::optional<std::size_t> former)
+{
+    Found found;
+    int bestCost = cover::anything;
     for (std::size_t i = 0; i < wish.spots.size(); ++i) {
         const auto& spot = wish.spots[i];
         const int own = spot.cost - (former == i ? staying : 0);
-        if ((best && own >= bestCost) || (limit == cover::anything && spot.text + 1 != wish.texts.size()))
+        if (own >= bestCost || (limit == cover::anything && spot.text + 1 != wish.texts.size()))
             continue;
         const QRectF room = roomOf(wish.texts[spot.text], spot, pixel);
         if (clutter.meetsLabel(room))
             continue;
-        const int covered = clutter.costOf(room);
-        if (covered >= limit || (best && own + covered >= bestCost))
+        found.anyRoom = true;
+        const int enough = std::min(limit, bestCost - own);
+        const int covered = clutter.costOf(room, enough);
+        if (covered >= enough)
             continue;
-        best = PlacedLabel{0, i, room};
+        found.best = PlacedLabel{0, i, room};
         bestCost = own + covered;
     }
-    return best;
+    return found;
 }
 } // namespace
 
@@ -143,15 +158,16 @@ std::vector<PlacedLabel> placeLabels(const std::vector<LabelWish>& wishes, Clutt
         for (const auto index : order) {
             const auto& wish = wishes[index];
             const auto kept = former.find({wish.element, wish.part});
-            auto spot = bestSpot(wish, clutter, pixel, limit,
-                                 kept != former.end() ? std::optional(kept->second) : std::nullopt);
-            if (!spot) {
-                left.push_back(index);
+            auto found = bestSpot(wish, clutter, pixel, limit,
+                                  kept != former.end() ? std::optional(kept->second) : std::nullopt);
+            if (!found.best) {
+                if (found.anyRoom)
+                    left.push_back(index);
                 continue;
             }
-            spot->wish = index;
-            clutter.addLabel(spot->rect);
-            placed.push_back(*spot);
+            found.best->wish = index;
+            clutter.addLabel(found.best->rect);
+            placed.push_back(*found.best);
         }
         order = std::move(left);
     }

@@ -31,8 +31,8 @@ public:
     explicit Clutter(double cell) : m_cell(cell) {}
     // The strokes of one thing, `half` wide to each side: covered at a cost, counted once however many strokes it is.
     void add(const std::vector<QLineF>& strokes, int cost, double half = 0.0);
-    void addLabel(const QRectF& rect); // may not be covered
-    int costOf(const QRectF& rect) const;
+    void addLabel(const QRectF& rect);                                  // may not be covered
+    int costOf(const QRectF& rect, int enough = cover::anything) const; // looks no further once it is `enough`
     bool meetsLabel(const QRectF& rect) const;
 
 private:

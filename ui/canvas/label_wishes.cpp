@@ -15,7 +15,7 @@ namespace
 enum Priority { chosenDetail, vesselLabel, pumpLabel, runLabel, fixtureLabel, valveLabel };
 
 constexpr double leastStraight = 22.0; // pixels of pipe that a label needs beside it
-constexpr std::size_t mostStraights = 5;
+constexpr std::size_t mostStraights = 4;
 // What it costs a label to tell less or to stand less well; `cover` has what covering something costs.
 constexpr int oneLine = 10; // volume and level beside the tag, not below it
 constexpr int twoLines = 6; // the number below the tag
@@ -146,7 +146,7 @@ void addAlong(LabelWish& wish, std::size_t text, const RunItem& run, const RunIt
     const bool upright = rise > 0.85;
     const int tight = length >= size.width() * 0.8 ? 0 : overhang;
     // Short pipes are looked along more closely: the room beside them is narrow.
-    const double step = std::clamp(3.0 / length, 0.05, 0.14);
+    const double step = length < 60.0 ? std::clamp(3.0 / length, 0.07, 0.14) : 0.14;
     for (double along = 0.0; along<0.45; along = along> 0.0 ? -along : step - along) {
         const int further = static_cast<int>(std::lround(7.0 * std::abs(along)));
         if (upright || length >= size.width() * 0.4)
@@ -172,6 +172,7 @@ LabelWish runWish(const RunItem& item, const Drawing& drawing)
     }
     addTagged(wish, run.tag, number);
     const auto straights = item.straights();
+    wish.spots.reserve(160);
     for (std::size_t i = 0; i < wish.texts.size(); ++i)
         for (std::size_t k = 0; k < std::min(straights.size(), mostStraights); ++k)
             if (straights[k].length / drawing.pixel >= leastStraight)
