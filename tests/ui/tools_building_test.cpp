@@ -1,11 +1,10 @@
-// Floor, fixtures, notes, dimension lines, measuring, the scale of the site sketch.
+// Floor, fixtures, notes, dimension lines, measuring.
 #include "tests/ui/canvas_stage.hpp"
 
 #include <QApplication>
 #include <QLineEdit>
 #include <QSignalSpy>
 
-#include "core/plan/edits/underlay.hpp"
 #include "ui/canvas/scene_point.hpp"
 #include "ui/tools/measuring_tools.hpp"
 #include "ui/tools/note_tool.hpp"
@@ -229,25 +228,6 @@ TEST_F(Building, EndsOfWallsAndDimensionsAndTheOffsetAreDragged)
     EXPECT_EQ(steps(), 5);
 }
 
-TEST_F(Building, SketchIsScaledByKeyboardAlone)
-{
-    plan::Underlay underlay;
-    underlay.fileName = "shed.png";
-    document.commit(plan::setUnderlay(underlay));
-    auto& tool = static_cast<ui::tools::UnderlayScaleTool&>(toolbox.tool("underlay.scale"));
-    toolbox.activate("underlay.scale");
-    key(Qt::Key_Right);
-    key(Qt::Key_Return);
-    key(Qt::Key_Right, Qt::ShiftModifier);
-    key(Qt::Key_Return);
-    ASSERT_TRUE(tool.distanceField()->hasFocus());
-    QTest::keyClicks(tool.distanceField(), QStringLiteral("3 m"));
-    QTest::keyClick(tool.distanceField(), Qt::Key_Return);
-    EXPECT_NEAR(units::inMillimetres(plan().underlay->pixelSize), 15.0, 1e-6) << "1 m on the sheet is 3 m";
-    EXPECT_EQ(toolbox.active(), "select");
-    EXPECT_TRUE(view.hasFocus());
-}
-
 TEST_F(Building, DimensionTakesTwoPointsAndADistance)
 {
     toolbox.activate("place.dimension");
@@ -276,31 +256,6 @@ TEST_F(Building, MeasuringTellsTheDistanceAndLeavesNothing)
     EXPECT_TRUE(tool.result().startsWith(QString::fromStdString(units::format(units::metres(5.0)))))
         << tool.result().toStdString();
     EXPECT_NE(said.find(units::format(units::metres(4.0))), std::string::npos) << said;
-}
-
-TEST_F(Building, SketchIsScaledByTwoPointsAndADistance)
-{
-    plan::Underlay underlay;
-    underlay.fileName = "shed.png";
-    document.commit(plan::setUnderlay(underlay));
-    auto& tool = static_cast<ui::tools::UnderlayScaleTool&>(toolbox.tool("underlay.scale"));
-    toolbox.activate("underlay.scale");
-    click(1.0, 1.0);
-    click(3.0, 1.0);
-    ASSERT_TRUE(tool.distanceField()->hasFocus());
-    QTest::keyClicks(tool.distanceField(), QStringLiteral("4 m"));
-    QTest::keyClick(tool.distanceField(), Qt::Key_Return);
-    EXPECT_NEAR(units::inMillimetres(plan().underlay->pixelSize), 10.0, 0.15) << "twice 5 mm, to the pixel clicked";
-    EXPECT_EQ(steps(), 2);
-}
-
-TEST_F(Building, ScalingWithoutASketchSaysSo)
-{
-    toolbox.activate("underlay.scale");
-    click(1.0, 1.0);
-    click(3.0, 1.0);
-    EXPECT_NE(said.find("no site sketch"), std::string::npos) << said;
-    EXPECT_EQ(steps(), 0);
 }
 
 } // namespace sumpwright::test

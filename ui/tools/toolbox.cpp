@@ -14,6 +14,7 @@
 #include "ui/tools/place_pump_tool.hpp"
 #include "ui/tools/place_vessel_tool.hpp"
 #include "ui/tools/select_tool.hpp"
+#include "ui/tools/sketch_tools.hpp"
 
 namespace sumpwright::ui::tools
 {
@@ -130,6 +131,20 @@ void Toolbox::addMeasuringTools()
          {},
          true},
         std::make_unique<UnderlayScaleTool>(m_view));
+    add({"underlay.move",
+         tr("Mo&ve the site sketch"),
+         tr("Lay the site sketch right: a point of it, then where that belongs."),
+         "V",
+         {},
+         true},
+        std::make_unique<UnderlayMoveTool>(m_view));
+    add({"underlay.turn",
+         tr("Strai&ghten the site sketch"),
+         tr("Turn the site sketch so that an edge of it runs straight across or up the sheet."),
+         "H",
+         {},
+         true},
+        std::make_unique<UnderlayTurnTool>(m_view));
 }
 
 Tool& Toolbox::tool(const std::string& id) const
