@@ -24,7 +24,6 @@ ChoiceField::ChoiceField(const QString& name, std::vector<Choice> choices, Accep
     column->setSpacing(2);
     column->addWidget(m_box);
     column->addWidget(m_refusal);
-    setFocusProxy(m_box);
     setChoices(std::move(choices));
     connect(m_box, &QComboBox::activated, this, &ChoiceField::handOver);
 }

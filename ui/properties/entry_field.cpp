@@ -22,7 +22,6 @@ EntryField::EntryField(const QString& name, Accept accept, QWidget* parent)
     column->setSpacing(2);
     column->addWidget(m_line);
     column->addWidget(m_refusal);
-    setFocusProxy(m_line);
     connect(m_line, &QLineEdit::returnPressed, this, [this] { handOver(By::enter); });
     connect(m_line, &QLineEdit::textEdited, this, &EntryField::clearRefusal);
 }

@@ -74,9 +74,10 @@ void PropertiesPanel::showPart(int tab)
 
 void PropertiesPanel::takeFocus()
 {
-    const auto fields = m_form->findChildren<EntryField*>();
-    const auto shown = std::find_if(fields.begin(), fields.end(), [](const auto* field) { return field->isVisible(); });
-    if (shown != fields.end())
+    const auto parts = keyTakers(*m_form);
+    const auto shown = std::find_if(parts.begin(), parts.end(),
+                                    [](const auto* part) { return part->isVisible() && part->isEnabled(); });
+    if (shown != parts.end())
         (*shown)->setFocus(Qt::OtherFocusReason);
 }
 

@@ -2,7 +2,6 @@
 
 #include <algorithm>
 
-#include <QFormLayout>
 #include <QVBoxLayout>
 
 #include "ui/style/type.hpp"

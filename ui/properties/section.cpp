@@ -1,7 +1,6 @@
 #include "ui/properties/section.hpp"
 
 #include <QCheckBox>
-#include <QFormLayout>
 #include <QLabel>
 #include <QPushButton>
 #include <QSignalBlocker>
@@ -9,13 +8,15 @@
 
 #include "ui/properties/quiet_label.hpp"
 #include "ui/properties/refusal_line.hpp"
+#include "ui/properties/row_layout.hpp"
+#include "ui/properties/tab_order.hpp"
 #include "ui/style/type.hpp"
 
 namespace sumpwright::ui::properties
 {
 
 Section::Section(Chosen chosen, const QString& title, QWidget* parent)
-    : QWidget(parent), m_chosen(std::move(chosen)), m_rows(new QFormLayout)
+    : QWidget(parent), m_chosen(std::move(chosen)), m_rows(new RowLayout(style::step, style::halfStep))
 {
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);
@@ -26,11 +27,6 @@ Section::Section(Chosen chosen, const QString& title, QWidget* parent)
         column->addWidget(heading);
         setAccessibleName(title);
     }
-    m_rows->setFieldGrowthPolicy(QFormLayout::AllNonFixedFieldsGrow);
-    m_rows->setRowWrapPolicy(QFormLayout::WrapLongRows);
-    m_rows->setLabelAlignment(Qt::AlignLeft | Qt::AlignTop);
-    m_rows->setHorizontalSpacing(style::step);
-    m_rows->setVerticalSpacing(style::halfStep);
     column->addLayout(m_rows);
 }
 
@@ -187,8 +183,8 @@ QPushButton* Section::button(const QString& words, const QString& name, std::fun
 void Section::addRow(const QString& label, QWidget* field)
 {
     auto* words = new QLabel(label, this);
-    words->setBuddy(field->focusProxy() ? field->focusProxy() : field);
-    words->setMinimumHeight(style::leastTarget);
+    const auto parts = keyTakers(*field);
+    words->setBuddy(parts.empty() ? field : parts.front());
     m_rows->addRow(words, field);
 }
 

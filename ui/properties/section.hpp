@@ -19,13 +19,14 @@
 
 QT_BEGIN_NAMESPACE
 class QCheckBox;
-class QFormLayout;
 class QPushButton;
 class QVBoxLayout;
 QT_END_NAMESPACE
 
 namespace sumpwright::ui::properties
 {
+
+class RowLayout;
 
 template <class T> using Make = std::function<plan::Edit(const T&)>;
 
@@ -73,7 +74,6 @@ protected:
     // Runs with every refresh(); for what rows cannot tell.
     void onRefresh(std::function<void(const plan::Plan&)> action) { m_refreshes.push_back(std::move(action)); }
     void setRowVisible(QWidget* field, bool visible);
-    QFormLayout& rows() { return *m_rows; }
 
 private:
     EntryField* entry(const QString& name, EntryField::Accept accept);
@@ -81,7 +81,7 @@ private:
     void setReadOnly(bool readOnly);
 
     Chosen m_chosen;
-    QFormLayout* m_rows;
+    RowLayout* m_rows;
     std::vector<std::function<void(const plan::Plan&)>> m_refreshes;
     std::vector<ResultField*> m_results;
 };

@@ -1,8 +1,5 @@
 #include "ui/properties/tab_order.hpp"
 
-#include <vector>
-
-#include <QFormLayout>
 #include <QLayout>
 #include <QWidget>
 
@@ -26,11 +23,6 @@ void collect(QLayout& layout, std::vector<QWidget*>& found)
 
 void collect(QWidget& widget, std::vector<QWidget*>& found)
 {
-    const QWidget* proxy = widget.focusProxy();
-    if (proxy && widget.isAncestorOf(proxy)) { // goes along as a whole
-        found.push_back(&widget);
-        return;
-    }
     if (widget.focusPolicy() & Qt::TabFocus)
         found.push_back(&widget);
     if (widget.layout())
@@ -38,10 +30,16 @@ void collect(QWidget& widget, std::vector<QWidget*>& found)
 }
 } // namespace
 
-void orderTabs(QWidget& root)
+std::vector<QWidget*> keyTakers(QWidget& root)
 {
     std::vector<QWidget*> found;
     collect(root, found);
+    return found;
+}
+
+void orderTabs(QWidget& root)
+{
+    const auto found = keyTakers(root);
     for (std::size_t index = 1; index < found.size(); ++index)
         QWidget::setTabOrder(found[index - 1], found[index]);
 }
