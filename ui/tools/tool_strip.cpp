@@ -31,7 +31,7 @@ QLineEdit* ToolStrip::addField(const QString& label, std::function<QString(const
     auto* field = new QLineEdit(this);
     field->setMinimumHeight(style::leastTarget);
     field->setMaximumWidth(110);
-    field->setAccessibleName(label);
+    field->setAccessibleName(QString(label).remove(u'&'));
     words->setBuddy(field);
     m_row->insertWidget(m_row->count() - 1, words);
     m_row->insertWidget(m_row->count() - 1, field);
@@ -53,7 +53,7 @@ QComboBox* ToolStrip::addChoice(const QString& label, const QStringList& choices
     auto* box = new QComboBox(this);
     box->addItems(choices);
     box->setMinimumHeight(style::leastTarget);
-    box->setAccessibleName(label);
+    box->setAccessibleName(QString(label).remove(u'&'));
     words->setBuddy(box);
     m_row->insertWidget(m_row->count() - 1, words);
     m_row->insertWidget(m_row->count() - 1, box);
