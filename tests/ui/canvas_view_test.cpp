@@ -68,6 +68,31 @@ TEST_F(View, FitShowsEverythingAndSelectionShowsTheSelected)
     EXPECT_NEAR(view.scaleDenominator(), 50.0, 1e-9);
 }
 
+TEST_F(View, StaysFittedAtAnySizeOfTheWindowUntilThePersonZoomsOrPans)
+{
+    open(samplePlan());
+    view.resize(320, 240); // as it may be before the desktop has laid the window out
+    view.zoomToFit();
+    view.resize(1000, 760);
+    QApplication::processEvents();
+    const auto content = view.planScene().content();
+    EXPECT_TRUE(view.visibleScene().contains(content));
+    EXPECT_GT(std::max(content.width() / view.visibleScene().width(), content.height() / view.visibleScene().height()),
+              0.8)
+        << "it fills the larger window";
+    view.zoomIn();
+    const double zoom = view.zoom();
+    view.resize(700, 500);
+    QApplication::processEvents();
+    EXPECT_DOUBLE_EQ(view.zoom(), zoom);
+    view.zoomToFit();
+    view.panBy(QPoint(30, 0));
+    const double panned = view.zoom();
+    view.resize(1000, 760);
+    QApplication::processEvents();
+    EXPECT_DOUBLE_EQ(view.zoom(), panned);
+}
+
 TEST_F(View, MiddleDragAndSpaceDragPan)
 {
     open(samplePlan());

@@ -38,6 +38,8 @@ PlanView::PlanView(document::Document& document, CanvasSettings& settings, QWidg
     setVerticalScrollBarPolicy(Qt::ScrollBarAlwaysOn);
     setFrameShape(NoFrame);
     setFocusPolicy(Qt::StrongFocus);
+    for (auto* bar : {horizontalScrollBar(), verticalScrollBar()})
+        connect(bar, &QScrollBar::actionTriggered, this, [this] { m_fittedTo.reset(); });
     setMouseTracking(true);
     viewport()->setMouseTracking(true);
     setAccessibleName(tr("Plan"));

@@ -109,6 +109,9 @@ private:
     std::optional<QPoint> m_pan; // where the pan's last event was
     bool m_space = false;
     bool m_fitted = false;
+    // What zoomToFit showed, while the person has neither zoomed nor panned since: shown whole at any size of the
+    // window.
+    std::optional<QRectF> m_fittedTo;
 };
 
 } // namespace sumpwright::ui::canvas

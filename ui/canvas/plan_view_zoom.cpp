@@ -39,6 +39,7 @@ void PlanView::makeRoom(const QRectF& wanted)
 
 void PlanView::setZoom(double zoom, QPointF scenePlace, QPointF viewPlace)
 {
+    m_fittedTo.reset();
     const double kept = std::clamp(zoom, leastZoom, mostZoom);
     const QSizeF size = QSizeF(viewport()->size()) / kept;
     const QRectF wanted(scenePlace - viewPlace / kept, size);
@@ -79,8 +80,10 @@ void PlanView::zoomToRect(const QRectF& scene)
 void PlanView::zoomToFit()
 {
     const QRectF content = m_scene->content();
+    const QRectF shown = content.isNull() ? emptyPlan : content;
+    zoomToRect(shown);
     m_fitted = true;
-    zoomToRect(content.isNull() ? emptyPlan : content);
+    m_fittedTo = shown;
 }
 
 void PlanView::zoomToSelection()
@@ -119,6 +122,7 @@ void PlanView::showElements(const std::vector<base::Id>& ids)
 
 void PlanView::panBy(QPoint pixels)
 {
+    m_fittedTo.reset();
     const QRectF wanted = visibleScene().translated(QPointF(pixels) * pixel());
     makeRoom(wanted);
     horizontalScrollBar()->setValue(horizontalScrollBar()->value() + pixels.x());
@@ -153,6 +157,10 @@ void PlanView::resizeEvent(QResizeEvent* event)
     makeRoom(visibleScene());
     if (m_furniture)
         m_furniture->layOut();
+    if (const auto shown = m_fittedTo) {
+        zoomToRect(*shown);
+        m_fittedTo = shown;
+    }
 }
 
 void PlanView::showEvent(QShowEvent* event)
