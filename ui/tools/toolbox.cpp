@@ -5,6 +5,7 @@
 #include "core/base/ensure.hpp"
 #include "core/plan/edits/draw_run.hpp"
 #include "ui/canvas/plan_view.hpp"
+#include "ui/tools/array_tool.hpp"
 #include "ui/tools/connecting.hpp"
 #include "ui/tools/fixture_tools.hpp"
 #include "ui/tools/floor_tool.hpp"
@@ -88,6 +89,8 @@ void Toolbox::addPipeTools()
     add({"place.run", tr("P&ipe run"), tr("Draw a pipe run: click where it starts, its corners, and where it ends."),
          "I", tr("Pipe run"), true},
         std::make_unique<PipeTool>(m_view));
+    add({"place.array", tr("Copies in ro&ws"), tr("Copies what is selected in rows and columns."), "G", {}, true, true},
+        std::make_unique<ArrayTool>(m_view));
 }
 
 void Toolbox::addBuildingTools()
