@@ -1,7 +1,6 @@
 #include "ui/charts/vital_signs.hpp"
 
-#include <QHBoxLayout>
-
+#include "ui/charts/flow_row.hpp"
 #include "ui/charts/sign_button.hpp"
 #include "ui/style/type.hpp"
 
@@ -9,11 +8,10 @@ namespace sumpwright::ui::charts
 {
 
 VitalSigns::VitalSigns(document::Document& document, std::function<text::DisplaySettings()> display, QWidget* parent)
-    : QWidget(parent), m_document(document), m_display(std::move(display)), m_row(new QHBoxLayout(this))
+    : QWidget(parent), m_document(document), m_display(std::move(display)), m_row(new FlowRow(this))
 {
     m_row->setContentsMargins(style::halfStep, 0, style::halfStep, 0);
     m_row->setSpacing(style::step);
-    m_row->addStretch(1);
     setAccessibleName(tr("Vital signs"));
     connect(&m_document, &document::Document::planChanged, this, &VitalSigns::planChanged);
     connect(&m_document, &document::Document::assessmentChanged, this, &VitalSigns::refresh);
@@ -43,7 +41,7 @@ void VitalSigns::refresh()
             else
                 Q_EMIT chartWanted(button->sign().chart);
         });
-        m_row->insertWidget(static_cast<int>(m_buttons.size()), button);
+        m_row->addWidget(button);
         m_buttons << button;
     }
     for (int i = 0; i < m_buttons.size(); ++i) {

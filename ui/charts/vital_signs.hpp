@@ -9,13 +9,10 @@
 #include "ui/charts/signs.hpp"
 #include "ui/document/document.hpp"
 
-QT_BEGIN_NAMESPACE
-class QHBoxLayout;
-QT_END_NAMESPACE
-
 namespace sumpwright::ui::charts
 {
 
+class FlowRow;
 class SignButton;
 
 class VitalSigns : public QWidget
@@ -36,7 +33,7 @@ private:
 
     document::Document& m_document;
     std::function<text::DisplaySettings()> m_display;
-    QHBoxLayout* m_row;
+    FlowRow* m_row;
     QList<SignButton*> m_buttons;
     std::shared_ptr<const assessment::Assessment> m_before; // when the gesture began
     bool m_gesture = false;

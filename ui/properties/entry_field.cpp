@@ -67,7 +67,11 @@ bool EntryField::eventFilter(QObject* watched, QEvent* event)
 {
     if (watched != m_line)
         return QWidget::eventFilter(watched, event);
-    if (event->type() == QEvent::FocusOut) {
+    if (event->type() == QEvent::FocusIn) {
+        const auto reason = static_cast<QFocusEvent*>(event)->reason();
+        if (reason == Qt::OtherFocusReason || reason == Qt::ShortcutFocusReason)
+            m_line->selectAll(); // as after Tab: what is typed takes the value's place
+    } else if (event->type() == QEvent::FocusOut) {
         const auto reason = static_cast<QFocusEvent*>(event)->reason();
         if (reason != Qt::PopupFocusReason && reason != Qt::ActiveWindowFocusReason)
             handOver(By::leaving);
@@ -144,6 +148,8 @@ void EntryField::giveBack()
     if (m_line->text() != m_shown)
         m_line->setText(m_shown);
     m_line->setModified(false);
+    if (!m_line->hasFocus())
+        m_line->setCursorPosition(0); // of a text too long for the field its start is shown
 }
 
 void EntryField::clearRefusal()

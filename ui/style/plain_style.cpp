@@ -31,6 +31,7 @@ int PlainStyle::pixelMetric(PixelMetric metric, const QStyleOption* option, cons
     case PM_ScrollBarExtent:
         return step + halfStep;
     case PM_ScrollBarSliderMin:
+    case PM_ToolBarExtensionExtent:
         return leastTarget;
     case PM_LayoutLeftMargin:
     case PM_LayoutRightMargin:

@@ -1,5 +1,8 @@
 #include "ui/window/fold_column.hpp"
 
+#include <algorithm>
+
+#include <QScrollBar>
 #include <QToolButton>
 #include <QVBoxLayout>
 
@@ -67,6 +70,9 @@ Fold* FoldColumn::add(const QString& id, const QString& title, QWidget* content)
     auto* fold = new Fold(id, title, content, widget());
     m_rows->insertWidget(m_rows->count() - 1, fold);
     m_folds.append(fold);
+    // Sideways there is nothing to scroll: the column is never narrower than its charts.
+    setMinimumWidth(
+        std::max(minimumWidth(), fold->minimumSizeHint().width() + verticalScrollBar()->sizeHint().width()));
     return fold;
 }
 

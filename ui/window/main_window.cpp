@@ -209,7 +209,8 @@ void MainWindow::restore()
     const WindowState& state = m_workplace.state;
     if (!restoreGeometry(state.geometry()))
         resize(firstSize.boundedTo(screen()->availableSize() - frameRoom));
-    restoreState(state.layout(), layoutVersion);
+    if (!restoreState(state.layout(), layoutVersion))
+        m_panels->share();
     m_panels->layoutRestored();
     m_panels->setFoldedCharts(state.foldedCharts());
     m_commands->find("view.full")->setChecked(isFullScreen());

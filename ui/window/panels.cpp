@@ -1,5 +1,7 @@
 #include "ui/window/panels.hpp"
 
+#include <algorithm>
+
 #include <QApplication>
 #include <QDockWidget>
 #include <QMainWindow>
@@ -85,9 +87,18 @@ void Panels::reset()
     m_worksheetsDock->hide();
     m_chartsDock->raise();
     m_charts->setFoldedIds({});
-    m_window.resizeDocks({m_outlineDock, m_chartsDock}, {leftWidth, rightWidth}, Qt::Horizontal);
+    share();
+}
+
+// On a small screen the panels give way to the drawing.
+void Panels::share()
+{
+    const int width = m_window.width();
+    const int height = m_window.height();
+    m_window.resizeDocks({m_outlineDock, m_chartsDock},
+                         {std::min(leftWidth, width / 4), std::min(rightWidth, width * 3 / 10)}, Qt::Horizontal);
     m_window.resizeDocks({m_outlineDock, m_propertiesDock}, {1, 2}, Qt::Vertical);
-    m_window.resizeDocks({m_findingsDock}, {bottomHeight}, Qt::Vertical);
+    m_window.resizeDocks({m_findingsDock}, {std::min(bottomHeight, height / 5)}, Qt::Vertical);
 }
 
 void Panels::addToggle(Commands& commands, const char* id, const QString& text, const QString& tip, const char* key,

@@ -55,6 +55,7 @@ public:
 
     void addTo(Commands& commands); // a command to show or hide each, and one to step through them
     void reset();                   // places and sizes as on the first day
+    void share();                   // the window's room among them, as on the first day
 
     properties::PropertiesPanel& properties() const { return *m_properties; }
     findings::FindingsList& findings() const { return *m_findings; }

@@ -2,6 +2,7 @@
 
 #include <cmath>
 
+#include <QEvent>
 #include <QLabel>
 
 #include "core/plan/floor.hpp"
@@ -35,6 +36,8 @@ StatusLine::StatusLine(document::Document& document, QWidget* parent) : QStatusB
     m_hint = new QLabel;
     m_hint->setAccessibleName(tr("What the tool waits for"));
     m_hint->setContentsMargins(style::step, 0, 0, 0);
+    m_hint->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Preferred); // never widens the window
+    m_hint->installEventFilter(this);
     addWidget(m_hint, 1);
     m_x = field(*this, tr("Pointer, across"), QStringLiteral("X  -000.000 m  "));
     m_y = field(*this, tr("Pointer, up the sheet"), QStringLiteral("Y  -000.000 m  "));
@@ -53,7 +56,28 @@ void StatusLine::showPointer(std::optional<plan::Point> place)
     refresh();
 }
 
-void StatusLine::showHint(const QString& hint) { m_hint->setText(hint); }
+void StatusLine::showHint(const QString& hint)
+{
+    m_words = hint;
+    m_hint->setAccessibleDescription(hint);
+    fitHint();
+}
+
+// What has no room ends in dots and is read by resting the pointer on it.
+void StatusLine::fitHint()
+{
+    const int room = m_hint->contentsRect().width();
+    const QString fitting = m_hint->fontMetrics().elidedText(m_words, Qt::ElideRight, room);
+    m_hint->setText(fitting);
+    m_hint->setToolTip(fitting == m_words ? QString() : m_words);
+}
+
+bool StatusLine::eventFilter(QObject* watched, QEvent* event)
+{
+    if (watched == m_hint && (event->type() == QEvent::Resize || event->type() == QEvent::FontChange))
+        fitHint();
+    return QStatusBar::eventFilter(watched, event);
+}
 
 void StatusLine::showScale(double denominator)
 {

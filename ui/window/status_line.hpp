@@ -30,12 +30,17 @@ public:
     void showHint(const QString& hint); // what the active tool waits for; a message covers it for a while
     void showScale(double denominator); // 50 for 1:50
 
+protected:
+    bool eventFilter(QObject* watched, QEvent* event) override;
+
 private:
     void refresh();
+    void fitHint();
 
     document::Document& m_document;
     std::optional<plan::Point> m_place;
     QLabel* m_hint;
+    QString m_words; // the whole hint
     QLabel* m_x;
     QLabel* m_y;
     QLabel* m_level;

@@ -8,6 +8,7 @@
 #include <QMenu>
 #include <QMenuBar>
 #include <QToolBar>
+#include <QToolButton>
 
 #include "ui/canvas/plan_view.hpp"
 #include "ui/document/view_settings.hpp"
@@ -136,7 +137,11 @@ void MainWindow::makeMenus()
     bar->setObjectName(QStringLiteral("bar.tools"));
     bar->setMovable(false);
     bar->setToolButtonStyle(Qt::ToolButtonTextOnly);
-    bar->toggleViewAction()->setVisible(false); // always there
+    bar->toggleViewAction()->setVisible(false);                                               // always there
+    if (auto* more = bar->findChild<QToolButton*>(QStringLiteral("qt_toolbar_ext_button"))) { // drawn as two arrows
+        more->setAccessibleName(tr("More tools"));
+        more->setToolTip(tr("Shows the tools that have no room here"));
+    }
     for (const std::string& id : m_commands->order()) {
         const CommandSpec& spec = m_commands->spec(id);
         QMenu* menu = menus[static_cast<int>(spec.menu)];
