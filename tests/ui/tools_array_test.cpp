@@ -2,7 +2,10 @@
 #include "tests/ui/canvas_stage.hpp"
 
 #include <QApplication>
+#include <QLabel>
 #include <QLineEdit>
+
+#include <algorithm>
 
 #include "ui/tools/array_tool.hpp"
 
@@ -85,6 +88,31 @@ TEST_F(Array, RefusesNonsenseBesideTheFieldAndKeepsWhatWasShown)
     enter(tool().rowsField(), "2");
     key(Qt::Key_Return);
     EXPECT_EQ(plan().vessels.size(), 2U);
+}
+
+TEST_F(Array, FieldsStayInsideANarrowPlanAndSoDoesWhatIsWrong)
+{
+    toolbox.activate("place.array");
+    const auto inside = [this](const QWidget& field) {
+        const QRect place(field.mapTo(&view, QPoint()), field.size());
+        return view.viewport()->geometry().contains(place) && field.width() > 20;
+    };
+    for (const int width : {1000, 420}) {
+        view.resize(width, 500);
+        QApplication::processEvents();
+        for (const auto* field : {tool().columnsField(), tool().rowsField(), tool().acrossField(), tool().upField()})
+            EXPECT_TRUE(inside(*field)) << width;
+    }
+    enter(tool().acrossField(), "3 kg");
+    QApplication::processEvents();
+    const auto* strip = tool().acrossField()->parentWidget();
+    const auto labels = strip->findChildren<QLabel*>();
+    const auto message = std::find_if(labels.begin(), labels.end(), [](const QLabel* label) {
+        return label->isVisible() && label->text().contains(QStringLiteral("3 kg"));
+    });
+    ASSERT_NE(message, labels.end());
+    EXPECT_TRUE(inside(**message));
+    EXPECT_GE((*message)->height(), (*message)->heightForWidth((*message)->width())) << "no line of it is cut";
 }
 
 TEST_F(Array, OfNothingOrOnAReadOnlyPlanSaysSo)

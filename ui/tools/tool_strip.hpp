@@ -1,16 +1,17 @@
 // ToolStrip: the small fields of the active tool, laid over the upper left of the plan. Enter in a field gives the
-// keyboard back to the plan.
+// keyboard back to the plan. As wide as the plan at most: fields go on in a further row, messages wrap.
 #pragma once
 
 #include <QFrame>
 
 #include <functional>
+#include <vector>
 
 QT_BEGIN_NAMESPACE
 class QComboBox;
-class QHBoxLayout;
 class QLabel;
 class QLineEdit;
+class QVBoxLayout;
 QT_END_NAMESPACE
 
 namespace sumpwright::ui::canvas
@@ -36,13 +37,20 @@ public:
 
 protected:
     void keyPressEvent(QKeyEvent* event) override;
-    bool eventFilter(QObject* watched, QEvent* event) override; // Esc gives the keyboard back
+    bool eventFilter(QObject* watched, QEvent* event) override; // Esc gives the keyboard back; the plan's size
 
 private:
+    struct Entry {
+        QLabel* words;
+        QWidget* field;
+    };
+    void add(QLabel* words, QWidget* field);
+    void layOut();
     void say(const QString& message);
 
     canvas::PlanView& m_view;
-    QHBoxLayout* m_row;
+    std::vector<Entry> m_entries;
+    QVBoxLayout* m_rows;
     QLabel* m_message;
 };
 
