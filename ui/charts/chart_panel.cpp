@@ -11,12 +11,12 @@
 #include <QGuiApplication>
 #include <QLabel>
 #include <QLegend>
+#include <QLocale>
 #include <QMenu>
-#include <QPainter>
 #include <QSaveFile>
-#include <QSvgGenerator>
 #include <QVBoxLayout>
 
+#include "ui/charts/chart_picture.hpp"
 #include "ui/charts/readable_view.hpp"
 #include "ui/style/palette.hpp"
 #include "ui/style/type.hpp"
@@ -27,12 +27,12 @@ namespace sumpwright::ui::charts
 namespace
 {
 
-void paintInto(QPaintDevice& device, const QSize& size, ReadableView& view, const style::Theme& theme)
+QString askPath(QWidget& parent, const QString& title, const QString& kinds, const QString& ending)
 {
-    QPainter painter(&device);
-    painter.setRenderHint(QPainter::Antialiasing);
-    painter.fillRect(QRect(QPoint(), size), theme.paper);
-    view.render(&painter, QRectF(QPointF(), QSizeF(size)), QRect(QPoint(), view.size()));
+    QFileDialog dialog(&parent, title, QString(), kinds);
+    dialog.setAcceptMode(QFileDialog::AcceptSave);
+    dialog.setDefaultSuffix(ending);
+    return dialog.exec() == QDialog::Accepted ? dialog.selectedFiles().value(0) : QString();
 }
 
 } // namespace
@@ -44,6 +44,9 @@ void dress(QChart& chart, const style::Theme& theme)
     chart.setBackgroundPen(Qt::NoPen);
     chart.setMargins(QMargins(style::halfStep, 0, style::step, 0));
     chart.layout()->setContentsMargins(0, 0, 0, 0);
+    QLocale numbers; // the desktop's decimal sign; no point or comma is ever a group mark
+    numbers.setNumberOptions(QLocale::OmitGroupSeparator);
+    chart.setLocale(numbers);
     chart.setLocalizeNumbers(true);
     chart.legend()->setAlignment(Qt::AlignBottom);
     chart.legend()->setLabelColor(theme.ink);
@@ -203,27 +206,7 @@ void ChartPanel::keyRead(int key)
 bool ChartPanel::savePicture(const QString& path)
 {
     m_view->mark({}, false);
-    const QSize size = m_view->size();
-    const style::Theme& theme = style::themeOf(*this);
-    QSaveFile file(path);
-    if (!file.open(QIODevice::WriteOnly))
-        return false;
-    if (path.endsWith(QStringLiteral(".svg"), Qt::CaseInsensitive)) {
-        QSvgGenerator vector;
-        vector.setOutputDevice(&file);
-        vector.setSize(size);
-        vector.setViewBox(QRect(QPoint(), size));
-        vector.setTitle(m_question);
-        vector.setDescription(sentence());
-        paintInto(vector, size, *m_view, theme);
-    } else {
-        QImage picture(size * 2, QImage::Format_RGB32);
-        picture.setDevicePixelRatio(2.0);
-        paintInto(picture, size, *m_view, theme);
-        if (!picture.save(&file, "PNG"))
-            return false;
-    }
-    return file.commit();
+    return saveChartPicture(path, {m_question, sentence()}, *m_view, style::themeOf(*this));
 }
 
 bool ChartPanel::saveNumbers(const QString& path)
@@ -234,8 +217,8 @@ bool ChartPanel::saveNumbers(const QString& path)
 
 void ChartPanel::askPicture()
 {
-    const QString path = QFileDialog::getSaveFileName(this, tr("Save the chart as a picture"), QString(),
-                                                      tr("Picture (*.png);;Vector picture (*.svg)"));
+    const QString path = askPath(*this, tr("Picture of the chart: %1").arg(m_question),
+                                 tr("Picture (*.png);;Vector picture (*.svg)"), QStringLiteral("png"));
     if (path.isEmpty())
         return;
     m_document.say(savePicture(path) ? tr("Saved %1").arg(path)
@@ -245,20 +228,24 @@ void ChartPanel::askPicture()
 void ChartPanel::askNumbers()
 {
     const QString path =
-        QFileDialog::getSaveFileName(this, tr("Save the numbers of the chart"), QString(), tr("Table (*.csv)"));
+        askPath(*this, tr("Numbers of the chart: %1").arg(m_question), tr("Table (*.csv)"), QStringLiteral("csv"));
     if (path.isEmpty())
         return;
     m_document.say(saveNumbers(path) ? tr("Saved %1").arg(path)
                                      : tr("%1 could not be written; choose another folder").arg(path));
 }
 
+void ChartPanel::copyNumbers() { QGuiApplication::clipboard()->setText(m_table.toCsv()); }
+
+void ChartPanel::copySentence() { QGuiApplication::clipboard()->setText(sentence()); }
+
 void ChartPanel::contextMenuEvent(QContextMenuEvent* event)
 {
     QMenu menu(this);
     menu.addAction(tr("Save as picture…"), this, &ChartPanel::askPicture);
     menu.addAction(tr("Save numbers…"), this, &ChartPanel::askNumbers);
-    menu.addAction(tr("Copy numbers"), this, [this] { QGuiApplication::clipboard()->setText(m_table.toCsv()); });
-    menu.addAction(tr("Copy sentence"), this, [this] { QGuiApplication::clipboard()->setText(sentence()); });
+    menu.addAction(tr("Copy numbers"), this, &ChartPanel::copyNumbers);
+    menu.addAction(tr("Copy sentence"), this, &ChartPanel::copySentence);
     menu.exec(event->globalPos());
 }
 

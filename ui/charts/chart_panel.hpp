@@ -45,7 +45,11 @@ public:
 
     bool savePicture(const QString& path); // .png or .svg; false: could not be written
     bool saveNumbers(const QString& path); // .csv
-    void refresh();                        // the display settings changed
+    void askPicture();                     // asks for the file first
+    void askNumbers();
+    void copyNumbers(); // as comma-separated values
+    void copySentence();
+    void refresh(); // the display settings changed
 
     QSize sizeHint() const override { return {400, 320}; }
     QSize minimumSizeHint() const override { return {280, 310}; }
@@ -70,8 +74,6 @@ private:
     void resultsCame();
     void redraw();
     void keyRead(int key);
-    void askPicture();
-    void askNumbers();
 
     document::Document& m_document;
     DisplayNow m_display;

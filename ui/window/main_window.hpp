@@ -51,6 +51,7 @@ private:
     void addCommands();
     void addUndoCommands();
     void addCheckCommands();
+    void addChartCommands();
     void addHelpCommands();
     void makeMenus();
     void follow();

@@ -174,6 +174,20 @@ void Panels::showChart(const QString& id)
     m_charts->reveal(id);
 }
 
+// The one that has the keyboard, else the first in sight, else the first.
+charts::ChartPanel& Panels::chartAtHand() const
+{
+    const auto panels = m_charts->findChildren<charts::ChartPanel*>();
+    const auto* focus = m_window.focusWidget(); // remembered while a menu or a dialog has the keyboard
+    for (auto* panel : panels)
+        if (focus && (panel == focus || panel->isAncestorOf(focus)))
+            return *panel;
+    for (auto* panel : panels)
+        if (!panel->visibleRegion().isEmpty())
+            return *panel;
+    return *panels.front();
+}
+
 void Panels::showFindings()
 {
     m_findingsDock->show();

@@ -19,6 +19,10 @@ class QMainWindow;
 class QWidget;
 QT_END_NAMESPACE
 
+namespace sumpwright::ui::charts
+{
+class ChartPanel;
+}
 namespace sumpwright::ui::document
 {
 class Document;
@@ -64,6 +68,7 @@ public:
     void layoutRestored(); // the docks may be hidden or shown otherwise than the commands say
 
     void showChart(const QString& id);
+    charts::ChartPanel& chartAtHand() const;
     void showFindings();
     void showProperties(); // and gives the first field the keyboard
     void showWorking(const assessment::Working& working);

@@ -11,6 +11,7 @@
 #include <QToolButton>
 
 #include "ui/canvas/plan_view.hpp"
+#include "ui/charts/chart_panel.hpp"
 #include "ui/document/view_settings.hpp"
 #include "ui/properties/properties_panel.hpp"
 #include "ui/window/about.hpp"
@@ -96,6 +97,7 @@ void MainWindow::addCheckCommands()
     chart("check.duty", tr("&Duty point"), tr("Where pump curve and system curve meet."), "Alt+3", "duty", false);
     chart("check.floor", tr("F&loor load"), tr("Pressure under each footprint, and the total."), "Alt+4", "floor",
           false);
+    addChartCommands();
     add("check.site", tr("&Site data…"), tr("Name, client, altitude, temperatures, price of power."), "Ctrl+I", true,
         [this] {
             m_panels->showProperties();
@@ -108,6 +110,25 @@ void MainWindow::addCheckCommands()
             m_panels->properties().showFloor();
             m_panels->properties().takeFocus();
         });
+}
+
+// What the menu of a chart offers too.
+void MainWindow::addChartCommands()
+{
+    using Chart = charts::ChartPanel;
+    const auto add = [this](const char* id, const QString& text, const QString& tip, const char* key, bool newGroup,
+                            void (Chart::*run)()) {
+        m_commands->add({id, Menu::check, text, tip, key, {}, Scope::window, false, newGroup},
+                        [this, run] { (m_panels->chartAtHand().*run)(); });
+    };
+    add("chart.picture", tr("&Picture of the chart…"), tr("Saves the chart at hand as a PNG or SVG picture."),
+        "Ctrl+Alt+P", true, &Chart::askPicture);
+    add("chart.numbers", tr("N&umbers of the chart…"), tr("Saves the numbers of the chart at hand as a CSV table."),
+        "Ctrl+Alt+N", false, &Chart::askNumbers);
+    add("chart.copy-numbers", tr("&Copy the chart's numbers"), tr("Copies the numbers of the chart at hand."),
+        "Ctrl+Alt+C", false, &Chart::copyNumbers);
+    add("chart.copy-sentence", tr("Copy the chart's s&entence"), tr("Copies what the chart at hand says in words."),
+        "Ctrl+Alt+S", false, &Chart::copySentence);
 }
 
 void MainWindow::addHelpCommands()
