@@ -258,4 +258,17 @@ TEST_F(Building, MeasuringTellsTheDistanceAndLeavesNothing)
     EXPECT_NE(said.find(units::format(units::metres(4.0))), std::string::npos) << said;
 }
 
+TEST_F(Building, LinesAndFloorsTakenOutOfThePlanAreNone)
+{
+    for (const auto* tool : {"place.floor", "place.wall", "place.dimension"}) {
+        toolbox.activate(tool);
+        press(1.0, 1.0);
+        moveTo(3.0, 2.0);
+        moveTo(40.0, 3.0);
+        release(40.0, 3.0);
+        EXPECT_EQ(steps(), 0) << tool;
+        EXPECT_FALSE(toolbox.tool(tool).busy()) << tool;
+    }
+}
+
 } // namespace sumpwright::test

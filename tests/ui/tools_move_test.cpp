@@ -125,4 +125,19 @@ TEST_F(Move, ACornerOfARunIsDraggedAndAnInnerOneStaysSquareWithItsNeighbours)
     EXPECT_EQ(steps(), 1);
 }
 
+TEST_F(Move, ADragTakenOutOfThePlanDoesNothing)
+{
+    const auto whole = plan();
+    const auto from = grip(other);
+    press(units::inMetres(from.x), units::inMetres(from.y));
+    moveTo(7.0, 2.0);
+    moveTo(40.0, 2.0);
+    EXPECT_TRUE(document.previewing());
+    release(40.0, 2.0);
+    EXPECT_EQ(plan(), whole);
+    EXPECT_FALSE(document.previewing());
+    EXPECT_EQ(steps(), 0);
+    EXPECT_TRUE(document.isSelected(other));
+}
+
 } // namespace sumpwright::test

@@ -194,4 +194,24 @@ TEST_F(PlaceVessel, PumpIsStoodByKeyboardAlone)
     EXPECT_EQ(steps(), 2);
 }
 
+TEST_F(PlaceVessel, APressTakenOutOfThePlanDoesNothing)
+{
+    toolbox.activate("place.media-bed");
+    press(2.0, 1.0);
+    moveTo(3.0, 2.0);
+    moveTo(40.0, 2.0);
+    release(40.0, 2.0);
+    EXPECT_TRUE(plan().vessels.empty());
+    EXPECT_FALSE(document.previewing());
+    EXPECT_EQ(steps(), 0);
+    EXPECT_NE(said.find("outside the plan"), std::string::npos) << said;
+    press(2.0, 1.0);
+    moveTo(3.0, 2.0);
+    moveTo(40.0, 2.0);
+    type("1.25x0.6");
+    key(Qt::Key_Return); // typed: meant, wherever the pointer has got to
+    ASSERT_EQ(plan().vessels.size(), 1U);
+    EXPECT_DOUBLE_EQ(units::inMetres(sizeOf("B1").length), 1.25);
+}
+
 } // namespace sumpwright::test

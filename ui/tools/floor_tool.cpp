@@ -71,6 +71,8 @@ void FloorTool::pressed(const canvas::CanvasPointer& pointer)
 void FloorTool::released(const canvas::CanvasPointer& pointer)
 {
     if (dragging(pointer)) {
+        if (takenOut(pointer))
+            return giveBack();
         close(rectangleTo(snapped(pointer).at));
         return;
     }

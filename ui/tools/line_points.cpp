@@ -75,7 +75,11 @@ void LinePointsTool::released(const canvas::CanvasPointer& pointer)
     const bool dragged =
         m_firstPress && m_from && !pointer.byKey && (pointer.view - m_pressView).manhattanLength() > 2 * dragPixels;
     m_firstPress = false;
-    if (dragged)
+    if (!dragged)
+        return;
+    if (takenOut(pointer))
+        giveBack();
+    else
         pressed(pointer);
 }
 

@@ -126,6 +126,14 @@ void PlaceVesselTool::released(const canvas::CanvasPointer& pointer)
 {
     if (!m_press)
         return;
+    if (takenOut(pointer))
+        giveBack();
+    else
+        finish(pointer);
+}
+
+void PlaceVesselTool::finish(const canvas::CanvasPointer& pointer)
+{
     canvas::Overlay unused;
     const auto wish = m_press->dragged ? sized(snapped(pointer).at, unused) : wishAt(m_press->at);
     m_press.reset();
@@ -153,7 +161,7 @@ bool PlaceVesselTool::otherKey(QKeyEvent& event)
         return true;
     }
     if (event.key() == Qt::Key_Return || event.key() == Qt::Key_Enter) {
-        released(pointer());
+        finish(pointer()); // wherever the pointer is
         return true;
     }
     return false;

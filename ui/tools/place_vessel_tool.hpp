@@ -36,6 +36,7 @@ private:
     plan::VesselWish wishAt(plan::Point place) const;
     plan::VesselWish sized(plan::Point to, canvas::Overlay& overlay) const;
     void showSizing();
+    void finish(const canvas::CanvasPointer& pointer);
     void place(const plan::VesselWish& wish, bool goOn);
 
     plan::VesselKind m_kind;

@@ -174,6 +174,8 @@ void SelectTool::release(const canvas::CanvasPointer& pointer)
 {
     if (!m_press)
         return;
+    if (m_press->dragged && m_press->gesture && takenOut(pointer))
+        return giveBack();
     const Press press = std::move(*m_press);
     m_press.reset();
     if (press.edit)

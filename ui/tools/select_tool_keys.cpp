@@ -49,8 +49,11 @@ bool SelectTool::gestureKey(QKeyEvent& event)
         return true;
     }
     const bool enter = event.key() == Qt::Key_Return || event.key() == Qt::Key_Enter;
-    if (enter)
-        release(m_last);
+    if (enter) {
+        auto here = m_last;
+        here.byKey = true; // wherever the pointer is
+        release(here);
+    }
     return enter;
 }
 

@@ -37,6 +37,14 @@ bool Tool::mayEdit()
     return false;
 }
 
+bool Tool::takenOut(const canvas::CanvasPointer& released)
+{
+    if (released.byKey || m_view.viewport()->rect().contains(released.view))
+        return false;
+    document().say(tr("Let go outside the plan: nothing was changed."));
+    return true;
+}
+
 void Tool::announce(const std::optional<canvas::SnapCue>& cue)
 {
     const QString name = cue ? cue->name : QString();

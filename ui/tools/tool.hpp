@@ -44,7 +44,9 @@ protected:
     const plan::Plan& plan() const { return document().committed(); }
     SnapRules rulesFor(const canvas::CanvasPointer& pointer) const;
     Snapped snapped(const canvas::CanvasPointer& pointer) const;
-    bool mayEdit();                                           // false on a read-only plan, and says so
+    bool mayEdit(); // false on a read-only plan, and says so
+    // A press that is taken out of the plan before it is let go does nothing, and says so.
+    bool takenOut(const canvas::CanvasPointer& released);
     void announce(const std::optional<canvas::SnapCue>& cue); // its name in the status bar, once
 
     static constexpr double reachPixels = 10.0;
