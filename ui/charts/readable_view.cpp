@@ -4,6 +4,8 @@
 
 #include <QBarCategoryAxis>
 #include <QChart>
+#include <QContextMenuEvent>
+#include <QCoreApplication>
 #include <QKeyEvent>
 #include <QMouseEvent>
 #include <QValueAxis>
@@ -129,6 +131,13 @@ void ReadableView::keyPressEvent(QKeyEvent* event)
     case Qt::Key_Enter:
     case Qt::Key_Escape:
         Q_EMIT keyPressed(event->key());
+        event->accept();
+        return;
+    case Qt::Key_F10: // the menu key's stand-in
+        if (event->modifiers() != Qt::ShiftModifier)
+            break;
+        QContextMenuEvent wanted(QContextMenuEvent::Keyboard, rect().center(), mapToGlobal(rect().center()));
+        QCoreApplication::sendEvent(parentWidget(), &wanted);
         event->accept();
         return;
     }
