@@ -199,8 +199,10 @@ TEST_P(DemoByKeyboard, IsDrawnAgainFromAnEmptyPlan)
 }
 
 const auto nameOf = [](const auto& each) { return std::string(each.param.file); };
-INSTANTIATE_TEST_SUITE_P(Example, DemoByMouse, testing::Values(Example{"back_garden", strokesOfBackGarden}), nameOf);
-INSTANTIATE_TEST_SUITE_P(Example, DemoByKeyboard, testing::Values(Example{"back_garden", strokesOfBackGarden}), nameOf);
+const auto examples =
+    testing::Values(Example{"back_garden", strokesOfBackGarden}, Example{"community_shed", strokesOfCommunityShed});
+INSTANTIATE_TEST_SUITE_P(Example, DemoByMouse, examples, nameOf);
+INSTANTIATE_TEST_SUITE_P(Example, DemoByKeyboard, examples, nameOf);
 
 } // namespace
 } // namespace sumpwright::tests

@@ -64,6 +64,41 @@ void drawFloor(Hands& hands, const Json& floor)
                    {"fall_direction", "Direction it falls to"}});
 }
 
+void placeFixtures(Hands& hands, const Json& fixtures)
+{
+    const std::map<std::string, const char*> tools{
+        {"wall", "place.wall"}, {"door", "place.door"}, {"power-point", "place.power-point"}};
+    std::string last;
+    for (const Json& fixture : fixtures) {
+        const std::string kind = fixture.at("kind");
+        const Json& from = fixture.at("from");
+        const Json& to = fixture.at("to");
+        if (kind != last || kind != "wall") {
+            if (last == "wall")
+                hands.endLine();
+            hands.command(tools.at(kind));
+            hands.point(metres(from[0]), metres(from[1]));
+        }
+        if (kind != "power-point")
+            hands.point(metres(to[0]), metres(to[1]));
+        last = kind;
+    }
+    hands.command("select");
+    for (const Json& fixture : fixtures) {
+        if (testing::Test::HasFailure())
+            return;
+        hands.select(text(fixture.at("tag")));
+        const bool spot = fixture.at("kind") == "power-point";
+        hands.enter(spot ? QStringLiteral("x, to the right") : QStringLiteral("Start, x"), text(fixture["from"][0]));
+        hands.enter(spot ? QStringLiteral("y, up the sheet") : QStringLiteral("Start, y"), text(fixture["from"][1]));
+        if (!spot) {
+            hands.enter(QStringLiteral("End, x"), text(fixture["to"][0]));
+            hands.enter(QStringLiteral("End, y"), text(fixture["to"][1]));
+        }
+        hands.enter(QStringLiteral("Level"), text(fixture.at("level")));
+    }
+}
+
 void placePorts(Hands& hands, const Json& vessel)
 {
     const std::map<std::string, QString> buttons{
@@ -176,10 +211,13 @@ void drawRun(Hands& hands, const Stroke& stroke)
 
 void finishRun(Hands& hands, const Json& run)
 {
+    const Json valves = run.value("valves", Json::array());
+    if (valves.empty() && hands.toldOf(text(run.at("tag"))).startsWith(pipeName(run.at("pipe"))))
+        return;              // as it was drawn
     hands.command("select"); // the pipe tool's own fields go
     hands.select(text(run.at("tag")));
     hands.choose(QStringLiteral("Pipe"), pipeName(run.at("pipe")));
-    for (const Json& valve : run.value("valves", Json::array())) {
+    for (const Json& valve : valves) {
         hands.push(QStringLiteral("Add a ball valve in the middle"));
         hands.enter(QStringLiteral("Open, *") + text(valve.at("tag")), percent(valve.at("opening")));
         hands.enter(QStringLiteral("Place, *") + text(valve.at("tag")), percent(valve.at("station")));
@@ -193,6 +231,8 @@ void drawAll(Hands& hands, const Json& plan, const std::vector<Stroke>& strokes)
     const auto stop = [] { return testing::Test::HasFailure(); };
     drawFloor(hands, plan.at("floor"));
     describeSite(hands, plan.at("site"));
+    if (!plan.at("fixtures").empty())
+        placeFixtures(hands, plan.at("fixtures"));
     for (const Json& vessel : plan.at("vessels"))
         if (!stop())
             placeVessel(hands, vessel);
@@ -212,14 +252,73 @@ void drawAll(Hands& hands, const Json& plan, const std::vector<Stroke>& strokes)
     for (const Json& run : runs)
         if (!stop())
             finishRun(hands, run);
+    for (const Json& note : plan.at("notes"))
+        if (!stop()) {
+            hands.command("place.note");
+            hands.point(metres(note["at"][0]), metres(note["at"][1]));
+            hands.typeWords(text(note.at("text")));
+            hands.confirm();
+            hands.enter(QStringLiteral("x, to the right"), text(note["at"][0]));
+            hands.enter(QStringLiteral("y, up the sheet"), text(note["at"][1]));
+        }
     for (const Json& line : plan.at("dimensions"))
         if (!stop()) {
             hands.command("place.dimension");
             hands.point(metres(line["from"][0]), metres(line["from"][1]));
             hands.point(metres(line["to"][0]), metres(line["to"][1]));
-            hands.point(metres(line["from"][0]) + 1.0, metres(line["from"][1]) - 0.3);
+            hands.point((metres(line["from"][0]) + metres(line["to"][0])) / 2.0 + 0.3,
+                        (metres(line["from"][1]) + metres(line["to"][1])) / 2.0 - 0.3);
             hands.enter(QStringLiteral("Drawn off by"), text(line.at("offset")));
         }
+}
+
+std::vector<Stroke> strokesOfCommunityShed()
+{
+    const auto p40 = "pvcu-pn10-40", p25 = "pvcu-pn16-25";
+    const auto w50 = "waste-pvcu-50", w75 = "waste-pvcu-75";
+    const double duct = -0.06, over = 0.88, mouth = 0.8, lip = 0.73;
+    // A bed's own pipe, straight down onto the drain below or off the main beside it.
+    const auto down = [&](double x, double y) { return Stroke{w50, {{x, y, lip}, {x, y, -0.07}}}; };
+    const auto off = [&](double x, double from, double to) {
+        return Stroke{p25, {{x, from, over}, {x, to, over}, {x, to, mouth}}};
+    };
+    return {
+        {p40,
+         {{2.4, 1.6, -0.55},
+          {2.4, 1.6, duct},
+          {2.95, 1.6, duct},
+          {2.95, 5.55, duct},
+          {2.95, 5.55, over},
+          {7.8, 5.55, over},
+          {7.8, 5.18, over},
+          {7.8, 5.18, mouth}}},
+        {p40,
+         {{2.95, 1.6, duct},
+          {2.95, 0.45, duct},
+          {2.95, 0.45, over},
+          {7.8, 0.45, over},
+          {7.8, 0.82, over},
+          {7.8, 0.82, mouth}}},
+        {p40, {{2.95, 4.3, duct}, {2.8, 4.3, duct}, {2.8, 4.3, 1.2}, {2.5, 4.3, 1.2}, {2.5, 4.3, 1.02}}},
+        off(4.4, 5.55, 5.18),
+        off(6.1, 5.55, 5.18),
+        off(4.4, 0.45, 0.82),
+        off(6.1, 0.45, 0.82),
+        {w75,
+         {{7.8, 3.8, lip},
+          {7.8, 3.8, -0.04},
+          {3.3, 3.8, -0.09},
+          {3.3, 2.6, -0.11},
+          {2.1, 2.6, -0.13},
+          {2.1, 1.8, -0.14}}},
+        down(6.1, 3.8),
+        down(4.4, 3.8),
+        {w75, {{7.8, 2.2, lip}, {7.8, 2.2, -0.04}, {3.3, 2.2, -0.11}, {3.3, 1.2, -0.13}, {2.5, 1.2, -0.14}}},
+        down(6.1, 2.2),
+        down(4.4, 2.2),
+        {w75, {{1.65, 3.5, 0.95}, {1.65, 3.5, duct}, {1.65, 1.95, -0.12}}},
+        {w75, {{1.15, 3.6, 1.01}, {1.15, 3.6, duct}, {1.15, 1.95, -0.12}}},
+    };
 }
 
 std::vector<Stroke> strokesOfBackGarden()

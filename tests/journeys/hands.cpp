@@ -13,6 +13,7 @@
 #include <QPlainTextEdit>
 #include <QRegularExpression>
 #include <QTimer>
+#include <QTreeView>
 #include <QWheelEvent>
 #include <QWindow>
 
@@ -129,12 +130,34 @@ QString Hands::shownIn(const QString& name) const
     return {};
 }
 
+QTreeView* Hands::outlineAt(const QString& tag, QModelIndex& line) const
+{
+    for (auto* tree : m_window.findChildren<QTreeView*>()) {
+        if (!tree->isVisible())
+            continue;
+        const auto found = tree->model()->match(tree->model()->index(0, 0), Qt::DisplayRole, tag, 1,
+                                                Qt::MatchExactly | Qt::MatchRecursive);
+        if (found.isEmpty())
+            continue;
+        line = found[0];
+        return tree;
+    }
+    ADD_FAILURE() << "the outline has no " << tag.toStdString();
+    return nullptr;
+}
+
+QString Hands::toldOf(const QString& tag) const
+{
+    QModelIndex line;
+    return outlineAt(tag, line) ? line.siblingAtColumn(1).data().toString() : QString();
+}
+
 void Hands::corner(double x, double y, double fromX, double fromY)
 {
     const auto onGrid = [](double v) { return std::fabs(v * 10.0 - std::round(v * 10.0)) < 1e-6; };
     const bool sameX = std::fabs(x - fromX) < 1e-6;
     const bool sameY = std::fabs(y - fromY) < 1e-6;
-    if ((sameX || onGrid(x)) && (sameY || onGrid(y)))
+    if ((sameX || (onGrid(x) && onGrid(fromX))) && (sameY || (onGrid(y) && onGrid(fromY))))
         return point(x, y);
     ASSERT_TRUE(sameX || sameY) << "lengths are typed along x or y";
     // Somewhere on that side, on the grid; what is typed says how far.

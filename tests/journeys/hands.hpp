@@ -9,6 +9,8 @@
 
 QT_BEGIN_NAMESPACE
 class QComboBox;
+class QModelIndex;
+class QTreeView;
 class QWidget;
 QT_END_NAMESPACE
 
@@ -39,6 +41,7 @@ public:
     virtual void push(const QString& name) = 0;                        // a button of the form
     virtual void pick(QComboBox& box, int index) = 0;                  // the box has the keyboard
     virtual void backToPlan() = 0;
+    virtual void endLine() = 0; // of walls, that would go on
 
     // The next corner of a line from the last one: to the grid, or by its length typed.
     void corner(double x, double y, double fromX, double fromY);
@@ -52,6 +55,7 @@ public:
 
     QWidget* named(const QString& name) const; // visible; "Level, *I1" where the middle is not told. Null: none
     QString shownIn(const QString& name) const;
+    QString toldOf(const QString& tag) const; // what the outline says it is
     int events() const { return m_events; }
 
 protected:
@@ -61,6 +65,7 @@ protected:
     void move(QWidget& widget, QPoint at, bool held);
     void wheel(QWidget& over, int by);
     void watch();
+    QTreeView* outlineAt(const QString& tag, QModelIndex& line) const;
     QPoint pixelOf(double x, double y) const;
     ui::window::MainWindow& window() const { return m_window; }
 
@@ -81,6 +86,7 @@ public:
     void push(const QString& name) override;
     void pick(QComboBox& box, int index) override;
     void backToPlan() override {}
+    void endLine() override {} // taking another tool does
 
 private:
     bool reveal(QWidget& widget);
@@ -98,6 +104,7 @@ public:
     void push(const QString& name) override;
     void pick(QComboBox& box, int index) override;
     void backToPlan() override;
+    void endLine() override { key(Qt::Key_Escape); }
 
 private:
     bool moveOnce(double x, double y);

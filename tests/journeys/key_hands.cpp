@@ -66,11 +66,15 @@ void KeyHands::point(double x, double y, const QString& typed)
     if (m_fresh)
         key(Qt::Key_Right);
     m_fresh = false;
+    if (!typed.isEmpty()) { // the crosshair stands where the line came to: one step says to which side
+        moveOnce(x, y);
+        typeWords(typed);
+        return key(Qt::Key_Return);
+    }
     int moves = 0;
     while (moves < 400 && moveOnce(x, y))
         ++moves;
     ASSERT_LT(moves, 400) << "the crosshair does not come to " << x << ", " << y;
-    typeWords(typed);
     key(Qt::Key_Return);
 }
 

@@ -56,19 +56,15 @@ void MouseHands::drag(double x0, double y0, double x1, double y1)
 // By its line in the outline.
 void MouseHands::select(const QString& tag)
 {
-    for (QTreeView* tree : window().findChildren<QTreeView*>()) {
-        if (!tree->isVisible())
-            continue;
-        const auto found = tree->model()->match(tree->model()->index(0, 0), Qt::DisplayRole, tag, 1,
-                                                Qt::MatchExactly | Qt::MatchRecursive);
-        if (found.isEmpty())
-            continue;
-        QWidget& paper = *tree->viewport();
-        for (int i = 0; i < 200 && !paper.rect().contains(tree->visualRect(found[0]).center()); ++i)
-            wheel(paper, tree->visualRect(found[0]).center().y() < 0 ? 120 : -120);
-        return press(paper, tree->visualRect(found[0]).center());
-    }
-    FAIL() << "the outline has no " << tag.toStdString();
+    QModelIndex line;
+    QTreeView* tree = outlineAt(tag, line);
+    ASSERT_TRUE(tree);
+    QWidget& paper = *tree->viewport();
+    const auto place = [&] { return tree->visualRect(line).center(); };
+    for (int i = 0; i < 200 && !paper.rect().contains(place()); ++i)
+        wheel(paper, place().y() < 0 ? 120 : -120);
+    press(paper, place());
+    EXPECT_EQ(shownIn(QStringLiteral("Tag")).toStdString(), tag.toStdString());
 }
 
 bool MouseHands::reveal(QWidget& widget)

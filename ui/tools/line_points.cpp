@@ -12,13 +12,14 @@ namespace sumpwright::ui::tools
 
 plan::Point straightFrom(plan::Point from, plan::Point raw, const SnapRules& rules)
 {
-    const auto near = [&](units::Length a, units::Length b) {
-        return std::abs(units::inMetres(a - b)) <= units::inMetres(rules.reach);
-    };
+    const auto off = [](units::Length a, units::Length b) { return std::abs(units::inMetres(a - b)); };
+    const auto near = [&](units::Length a, units::Length b) { return off(a, b) <= units::inMetres(rules.reach); };
     const auto step = rules.toGrid ? rules.grid : units::millimetres(0.001);
-    if (near(raw.x, from.x))
+    // Near the start both are: the line goes where the place lies further off.
+    const bool upright = off(raw.x, from.x) <= off(raw.y, from.y);
+    if (upright && near(raw.x, from.x))
         return {from.x, toStep(raw.y, step)};
-    if (near(raw.y, from.y))
+    if (!upright && near(raw.y, from.y))
         return {toStep(raw.x, step), from.y};
     return raw;
 }

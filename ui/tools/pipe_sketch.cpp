@@ -73,9 +73,11 @@ plan::Point PipeSketch::aligned(plan::Point raw, units::Length reach) const
         return raw;
     const auto off = raw - last();
     const double within = units::inMetres(reach);
-    if (magnitude(off.x) <= within)
+    // Near the last corner both are within reach: the leg goes where the place lies further off.
+    const bool upright = magnitude(off.x) <= magnitude(off.y);
+    if (upright && magnitude(off.x) <= within)
         return {last().x, raw.y};
-    if (magnitude(off.y) <= within)
+    if (!upright && magnitude(off.y) <= within)
         return {raw.x, last().y};
     const double slant = magnitude(off.x) - magnitude(off.y);
     if (std::abs(slant) > within)
@@ -96,6 +98,8 @@ plan::RunWish PipeSketch::wish(const plan::Target& to, const plan::Vertex& end) 
         plan::Vertex before = end;
         before.level = level();
         wish.vertices.push_back(before);
+    } else if (wish.vertices.size() == 1) {
+        wish.vertices.push_back(end); // straight down or up
     }
     return wish;
 }

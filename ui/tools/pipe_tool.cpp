@@ -67,9 +67,15 @@ Snapped PipeTool::meant(const canvas::CanvasPointer& pointer) const
     auto rules = rulesFor(pointer);
     rules.connections = true;
     rules.outlines = false;
+    if (m_sketch.begun())
+        rules.leftOut = m_startIds; // a run straight below its start would never be met
     const auto raw = canvas::toPlan(pointer.scene);
     auto found = snap(plan(), raw, rules);
-    if (found.connected() || !m_sketch.begun() || !rules.on)
+    if (!m_sketch.begun() || !rules.on)
+        return found;
+    if (std::holds_alternative<plan::OntoRun>(found.target))
+        return ontoStraight(found, raw, rules);
+    if (found.connected())
         return found;
     const auto straight = m_sketch.aligned(raw, rules.reach);
     if (straight != raw) {
@@ -87,6 +93,24 @@ Snapped PipeTool::meant(const canvas::CanvasPointer& pointer) const
     return found;
 }
 
+// Where a leg straight from the last corner meets the other run: straight down where that passes below it.
+Snapped PipeTool::ontoStraight(const Snapped& found, plan::Point raw, const SnapRules& rules) const
+{
+    const auto metFrom = [&](plan::Point place, bool toGrid) {
+        auto own = rules;
+        own.toGrid = rules.toGrid && toGrid;
+        const auto met = snap(plan(), place, own);
+        return std::holds_alternative<plan::OntoRun>(met.target) ? std::optional(met) : std::nullopt;
+    };
+    const auto straight = m_sketch.aligned(raw, rules.reach);
+    if (plan::distanceBetween(raw, m_sketch.last()) <= rules.reach) {
+        const auto below = metFrom(m_sketch.last(), false);
+        if (below && plan::distanceBetween(below->at, m_sketch.last()) < units::millimetres(1.0))
+            return *below;
+    }
+    return metFrom(straight, straight == raw).value_or(found);
+}
+
 void PipeTool::startAt(const Snapped& found)
 {
     plan::Target from = found.target;
@@ -98,6 +122,11 @@ void PipeTool::startAt(const Snapped& found)
     start.level = m_wantedLevel.value_or(usualLevel(plan(), found.at));
     if (const auto place = plan::placeOf(plan(), from))
         start = *place;
+    m_startIds.clear();
+    if (const auto* port = std::get_if<plan::AtPort>(&from))
+        m_startIds = {port->port};
+    else if (const auto* pump = std::get_if<plan::AtPump>(&from))
+        m_startIds = {pump->pump};
     m_sketch.begin(from, start);
     if (m_wantedLevel)
         m_sketch.setLevel(*m_wantedLevel);
@@ -120,6 +149,8 @@ void PipeTool::pressed(const canvas::CanvasPointer& pointer)
             m_sketch.addCorner({m_sketch.last().x + off.x * (units::inMetres(*typed) / length),
                                 m_sketch.last().y + off.y * (units::inMetres(*typed) / length)});
         m_typed.clear();
+        if (pointer.byKey)
+            putCrosshair(m_sketch.last()); // the next leg starts there, not where the keys pointed
     } else if (found.connected()) {
         finishAt(found);
     } else if (pointer.byKey && plan::distanceBetween(found.at, m_sketch.last()) < units::millimetres(0.5)) {

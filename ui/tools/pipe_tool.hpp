@@ -46,6 +46,7 @@ protected:
 
 private:
     Snapped meant(const canvas::CanvasPointer& pointer) const;
+    Snapped ontoStraight(const Snapped& found, plan::Point raw, const SnapRules& rules) const;
     void startAt(const Snapped& found);
     void finishAt(const Snapped& found);
     void finishHere();
@@ -57,6 +58,7 @@ private:
     std::optional<plan::Service> chosenService() const; // absent: told by what is met
 
     PipeSketch m_sketch;
+    std::vector<base::Id> m_startIds; // the port or pump the run starts from
     TypedLengths m_typed;
     std::optional<QPoint> m_pressView;
     std::optional<units::Elevation> m_wantedLevel; // typed before the start

@@ -60,6 +60,35 @@ private:
     std::optional<Snapped> m_found;
 };
 
+base::Id idOf(const plan::Target& target)
+{
+    if (const auto* port = std::get_if<plan::AtPort>(&target))
+        return port->port;
+    if (const auto* pump = std::get_if<plan::AtPump>(&target))
+        return pump->pump;
+    if (const auto* tee = std::get_if<plan::AtTee>(&target))
+        return tee->tee;
+    return {};
+}
+
+// The foot of a place on a leg; on one along x or y it goes to the grid where that is within reach.
+plan::Point footOn(plan::Point a, plan::Point b, plan::Point raw, const SnapRules& rules, double& share)
+{
+    const auto foot = nearestOn(a, b, raw, &share);
+    const bool alongX = std::abs(units::inMetres(a.y - b.y)) < 1e-6;
+    const bool alongY = std::abs(units::inMetres(a.x - b.x)) < 1e-6;
+    if (!rules.toGrid || alongX == alongY)
+        return foot;
+    auto stepped = foot;
+    (alongX ? stepped.x : stepped.y) = toStep(alongX ? foot.x : foot.y, rules.grid);
+    double steppedShare = 0.0;
+    const auto at = nearestOn(a, b, stepped, &steppedShare);
+    if (metresBetween(at, raw) > units::inMetres(rules.reach))
+        return foot;
+    share = steppedShare;
+    return at;
+}
+
 bool leftOut(const SnapRules& rules, base::Id id)
 {
     return std::find(rules.leftOut.begin(), rules.leftOut.end(), id) != rules.leftOut.end();
@@ -69,6 +98,8 @@ std::optional<Snapped> atConnection(const plan::Plan& plan, plan::Point raw, con
 {
     Nearest nearest(raw, rules.reach);
     for (const auto& connection : connectionsOf(plan)) {
+        if (leftOut(rules, idOf(connection.target)))
+            continue;
         const auto kind = std::holds_alternative<plan::AtPump>(connection.target)  ? CueKind::pump
                           : std::holds_alternative<plan::AtTee>(connection.target) ? CueKind::tee
                                                                                    : CueKind::port;
@@ -91,7 +122,7 @@ std::optional<Snapped> ontoRun(const plan::Plan& plan, plan::Point raw, const Sn
             const double rise = units::inMetres(b.level - a.level);
             const double leg = std::hypot(metresBetween(a.at, b.at), rise);
             double share = 0.0;
-            const auto at = nearestOn(a.at, b.at, raw, &share);
+            const auto at = footOn(a.at, b.at, raw, rules, share);
             const double station = length > 0.0 ? std::clamp((before + share * leg) / length, 0.0, 1.0) : 0.0;
             before += leg;
             nearest.offer(at, CueKind::run, plan::OntoRun{run->id, station},

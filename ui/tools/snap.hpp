@@ -19,7 +19,7 @@ struct SnapRules {
     bool toGrid = true;
     bool connections = false;      // ports, pumps, tees, runs and vessels as targets of a pipe
     bool outlines = true;          // corners, edges, centres
-    std::vector<base::Id> leftOut; // elements that are moved themselves
+    std::vector<base::Id> leftOut; // elements and ports that are moved themselves, or a run's own start
 };
 
 struct Snapped {
