@@ -2,6 +2,7 @@
 #include <QClipboard>
 #include <QFile>
 #include <QFileDialog>
+#include <QGraphicsTextItem>
 #include <QImage>
 #include <QLineEdit>
 
@@ -112,6 +113,20 @@ TEST_F(ChartWindow, ArrowKeysReadEveryValueAndEscLetsGo)
         QTest::keyClick(focus, Qt::Key_Escape);
         EXPECT_TRUE(panel.readOut().isEmpty()) << question;
     }
+}
+
+// The window came up with an empty plan, of which the chart had nothing to say.
+TEST_F(ChartWindow, AxesOfAPlanThatFollowsAnEmptyOneKeepTheirWords)
+{
+    ChartPanel& panel = head();
+    QTest::qWait(50);
+    QStringList words;
+    for (const QGraphicsItem* item : panel.findChild<ui::charts::ReadableView*>()->scene()->items())
+        if (const auto* text = dynamic_cast<const QGraphicsTextItem*>(item); text && text->isVisible())
+            words << text->toPlainText();
+    EXPECT_TRUE(words.contains(QStringLiteral("R3"))) << words.join(QStringLiteral(" | ")).toStdString();
+    EXPECT_TRUE(words.contains(QStringLiteral("0.0"))) << words.join(QStringLiteral(" | ")).toStdString();
+    EXPECT_FALSE(words.contains(QStringLiteral("...")));
 }
 
 TEST_F(ChartWindow, PointerReadsWhatItRestsOn)

@@ -150,6 +150,7 @@ std::vector<Reading> BarPanel::readingsOf(const BarModel& model) const
 void BarPanel::draw(const assessment::Assessment& results, const style::Theme& theme)
 {
     BarModel model = m_make(results, display());
+    chart().setVisible(!model.rows.isEmpty()); // first: what changes on a hidden chart is never laid out
     if (!m_series || model.rows != m_rows || model.parts != m_parts || model.sideBySide != m_sideBySide)
         rebuild(model);
     fill(model, theme);
@@ -157,7 +158,6 @@ void BarPanel::draw(const assessment::Assessment& results, const style::Theme& t
     setSentence(model.sentence);
     setReadings(readingsOf(model));
     setTable(std::move(model.table));
-    chart().setVisible(!model.rows.isEmpty());
 }
 
 } // namespace sumpwright::ui::charts

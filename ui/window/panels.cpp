@@ -96,7 +96,8 @@ void Panels::share()
     const int width = m_window.width();
     const int height = m_window.height();
     m_window.resizeDocks({m_outlineDock, m_chartsDock},
-                         {std::min(leftWidth, width / 4), std::min(rightWidth, width * 3 / 10)}, Qt::Horizontal);
+                         {std::min(leftWidth, width * 23 / 100), std::min(rightWidth, width * 27 / 100)},
+                         Qt::Horizontal);
     m_window.resizeDocks({m_outlineDock, m_propertiesDock}, {1, 2}, Qt::Vertical);
     m_window.resizeDocks({m_findingsDock}, {std::min(bottomHeight, height / 5)}, Qt::Vertical);
 }
