@@ -49,6 +49,25 @@ TEST_F(EditKeys, WalkOverWhatIsDrawn)
     EXPECT_EQ(steps(), 3) << "walking is no edit";
 }
 
+TEST_F(EditKeys, SelectSeveralAndMoveThemTogether)
+{
+    key(Qt::Key_N);
+    key(Qt::Key_N, Qt::AltModifier);
+    EXPECT_EQ(work.document.selection(), (std::vector<base::Id>{first, second}));
+    const auto x = left(first);
+    const auto y = left(second);
+    const auto z = left(third);
+    key(Qt::Key_Right);
+    EXPECT_NEAR(left(first) - x, 0.1, 1e-9);
+    EXPECT_NEAR(left(second) - y, 0.1, 1e-9);
+    EXPECT_NEAR(left(third), z, 1e-9);
+    EXPECT_EQ(steps(), 4) << "one step for both";
+    key(Qt::Key_N, Qt::AltModifier);
+    EXPECT_EQ(work.document.selection().size(), 3u);
+    key(Qt::Key_N, Qt::AltModifier);
+    EXPECT_EQ(work.document.selection().size(), 3u) << "round, and nothing twice";
+}
+
 TEST_F(EditKeys, MoveTurnDuplicateAndDelete)
 {
     const auto before = vessel(second).centre;

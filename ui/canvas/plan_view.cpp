@@ -314,7 +314,7 @@ void PlanView::drawBackground(QPainter* painter, const QRectF& area)
         paintGrid(*painter, ink, area, gridStepsFor(pixel(), toScene(m_settings.gridStep())));
 }
 
-void PlanView::selectNext(int step)
+void PlanView::selectNext(int step, bool keep)
 {
     const auto elements = m_scene->elements();
     if (elements.empty())
@@ -326,7 +326,10 @@ void PlanView::selectNext(int step)
             elements[static_cast<std::size_t>(i)]->id() == m_document.selection().back())
             at = i;
     const auto next = elements[static_cast<std::size_t>(((at + step) % count + count) % count)]->id();
-    m_document.select({next});
+    auto chosen = keep ? m_document.selection() : std::vector<base::Id>();
+    std::erase(chosen, next); // it becomes the last, from which the walk goes on
+    chosen.push_back(next);
+    m_document.select(std::move(chosen));
     showElements({next});
     m_document.say(m_scene->item(next)->name());
 }

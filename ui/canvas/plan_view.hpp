@@ -60,7 +60,7 @@ public:
     double scaleDenominator() const; // 50 for 1:50
 
     // Keyboard walk over the elements.
-    void selectNext(int step);
+    void selectNext(int step, bool keep = false); // keep: what is selected stays so
 
 Q_SIGNALS:
     void leaving(); // the view is being destroyed: nobody may use it any more

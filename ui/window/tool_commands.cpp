@@ -65,6 +65,9 @@ void ToolCommands::addWalkCommands(Commands& commands)
         commands.add({id, Menu::edit, text, tip, key, {}, Scope::planView}, [this, step] { m_view.selectNext(step); });
     };
     walk("select.next", tr("Select ne&xt"), tr("Selects the next thing drawn and shows it."), "N", 1);
+    commands.add({"select.next-too", Menu::edit, tr("Select the next as &well"),
+                  tr("Adds the next thing drawn to what is selected and shows it."), "Alt+N"},
+                 [this] { m_view.selectNext(1, true); });
     walk("select.before", tr("Select one &before"), tr("Selects the thing drawn before and shows it."), "Shift+N", -1);
 }
 
