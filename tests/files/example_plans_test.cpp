@@ -46,6 +46,22 @@ TEST(ExamplePlans, CarryNoErrorAndNoWarning)
     }
 }
 
+// What arrives in the sump is pumped out of it: no rounding of the two may be shown as a flow.
+TEST(ExamplePlans, LeaveNoFlowByRoundingInTheSump)
+{
+    for (const char* name : {"community_shed.sumpwright", "back_garden.sumpwright"}) {
+        const plan::Plan plan = example(name);
+        const auto results = assessed(plan);
+        for (const auto& vessel : plan.vessels)
+            if (vessel->kind == plan::VesselKind::sump)
+                for (const auto state : {RunningState::least, RunningState::most}) {
+                    const auto& inflow = assessment::find(results->water->vessels, vessel->id)->inflow[state];
+                    ASSERT_TRUE(inflow.ok()) << name;
+                    EXPECT_EQ(units::inLitresPerHour(*inflow), 0.0) << name;
+                }
+    }
+}
+
 // Counted on the drawing. Bends: pressure 16 (main 5, south header 4, tank branch 3, four bed branches 1 each); gravity
 // 9 (north collector 4, south collector 3, overflow 1, emergency overflow 1). Tees: 6 on the pressure side, 4 on the
 // collectors. Valves: one before each of six beds, one before the tank.

@@ -57,6 +57,22 @@ TEST(BuiltInTables, EveryRowLeadsToASourceAndCountsByBasisArePrinted)
     expectSources(*tables, tables->vessels());
 }
 
+// Lists to choose from show the names: two alike could not be told apart.
+TEST(BuiltInTables, NoTwoRowsOfATableShareAName)
+{
+    const auto tables = Catalogue::builtIn();
+    const auto expectApart = [](const auto& entries) {
+        std::map<std::string, std::string> idOf;
+        for (const auto& entry : entries)
+            EXPECT_TRUE(idOf.emplace(entry.name, entry.id).second)
+                << entry.name << " is the name of " << idOf[entry.name] << " and of " << entry.id;
+    };
+    expectApart(tables->pipes());
+    expectApart(tables->pumps());
+    expectApart(tables->fittings());
+    expectApart(tables->media());
+}
+
 TEST(BuiltInTables, AreParsedOnce) { EXPECT_EQ(Catalogue::builtIn(), Catalogue::builtIn()); }
 
 // Bores as printed: DIN 8062 size chart; ASTM D1785 sizes in an open pipe table; EN 1329-1 and LDPE from memory.
