@@ -5,6 +5,7 @@
 
 #include <gtest/gtest.h>
 
+#include <QApplication>
 #include <QElapsedTimer>
 #include <QFile>
 #include <QLabel>
@@ -134,6 +135,22 @@ void expectSameNumbers(const Json& drawn, const Json& wanted)
     EXPECT_NEAR(stoppedLevel(drawn), stoppedLevel(wanted), 1e-3) << "sump after pump stop";
 }
 
+// Counts what a mouse would send.
+class MouseWatch final : public QObject
+{
+public:
+    MouseWatch() { qApp->installEventFilter(this); }
+    int seen = 0;
+
+protected:
+    bool eventFilter(QObject*, QEvent* event) override
+    {
+        const auto type = event->type();
+        seen += type == QEvent::MouseButtonPress || type == QEvent::MouseMove || type == QEvent::Wheel ? 1 : 0;
+        return false;
+    }
+};
+
 struct Example {
     const char* file;
     std::vector<Stroke> (*strokes)();
@@ -184,8 +201,10 @@ class DemoByMouse : public Demo
 
 TEST_P(DemoByMouse, IsDrawnAgainFromAnEmptyPlan)
 {
+    const MouseWatch watch;
     MouseHands hands(window);
     draw(hands);
+    EXPECT_GT(watch.seen, 100);
 }
 
 class DemoByKeyboard : public Demo
@@ -194,8 +213,10 @@ class DemoByKeyboard : public Demo
 
 TEST_P(DemoByKeyboard, IsDrawnAgainFromAnEmptyPlan)
 {
+    const MouseWatch watch;
     KeyHands hands(window);
     draw(hands);
+    EXPECT_EQ(watch.seen, 0);
 }
 
 const auto nameOf = [](const auto& each) { return std::string(each.param.file); };
