@@ -1,0 +1,206 @@
+#include "tests/journeys/watched_window.hpp"
+
+#include <functional>
+
+#include <QAbstractItemView>
+#include <QAccessible>
+#include <QApplication>
+#include <QClipboard>
+#include <QDropEvent>
+#include <QFile>
+#include <QFileDialog>
+#include <QLineEdit>
+#include <QMimeData>
+#include <QPushButton>
+#include <QRegularExpression>
+#include <QTimer>
+#include <QWindow>
+
+#include "ui/canvas/scene_point.hpp"
+
+namespace sumpwright::tests
+{
+
+QByteArray bytesOf(const QString& path)
+{
+    QFile file(path);
+    return file.open(QIODevice::ReadOnly) ? file.readAll() : QByteArray("absent");
+}
+
+void writeBytes(const QString& path, const QByteArray& bytes)
+{
+    QFile file(path);
+    ASSERT_TRUE(file.open(QIODevice::WriteOnly)) << path.toStdString();
+    ASSERT_EQ(file.write(bytes), bytes.size());
+}
+
+WatchedWindow::WatchedWindow() : work(folder.filePath(QStringLiteral("state"))), window(work), keys(window)
+{
+    window.resize(1600, 1000);
+    window.show();
+    EXPECT_TRUE(QTest::qWaitForWindowActive(&window));
+}
+
+QString WatchedWindow::openExample(const char* name)
+{
+    const QString path = file("plan.sumpwright");
+    EXPECT_TRUE(QFile::copy(QStringLiteral(SUMPWRIGHT_SOURCE "/resources/examples/%1.sumpwright").arg(name), path));
+    QFile::setPermissions(path, QFile::ReadOwner | QFile::WriteOwner);
+    window.start(path);
+    settle();
+    keys.backToPlan();
+    return path;
+}
+
+void WatchedWindow::settle()
+{
+    EXPECT_TRUE(QTest::qWaitFor([this] { return work.document.assessment() && !work.document.stale(); }, 30000));
+    QApplication::processEvents();
+}
+
+void WatchedWindow::press(Qt::Key key, Qt::KeyboardModifiers with)
+{
+    QWidget* top = QApplication::activePopupWidget();
+    if (!top)
+        top = QApplication::activeModalWidget();
+    QTest::keyClick(top ? top->windowHandle() : window.windowHandle(), key, with);
+}
+
+void WatchedWindow::paste(const QString& text)
+{
+    QApplication::clipboard()->setText(text);
+    press(Qt::Key_V, Qt::ControlModifier);
+}
+
+QPoint WatchedWindow::pixel(double x, double y) const
+{
+    const QPoint onPaper =
+        window.planView().mapFromScene(ui::canvas::toScene(plan::Point{units::metres(x), units::metres(y)}));
+    return window.planView().viewport()->mapTo(&window, onPaper);
+}
+
+void WatchedWindow::mouseDown(double x, double y, Qt::KeyboardModifiers with)
+{
+    QTest::mouseMove(window.windowHandle(), pixel(x, y));
+    QTest::mousePress(window.windowHandle(), Qt::LeftButton, with, pixel(x, y));
+}
+
+void WatchedWindow::mouseTo(double x, double y) { QTest::mouseMove(window.windowHandle(), pixel(x, y)); }
+
+void WatchedWindow::mouseUp(double x, double y)
+{
+    QTest::mouseRelease(window.windowHandle(), Qt::LeftButton, {}, pixel(x, y));
+}
+
+void WatchedWindow::mouseDrag(double x0, double y0, double x1, double y1)
+{
+    mouseDown(x0, y0);
+    for (int i = 1; i <= 4; ++i)
+        mouseTo(x0 + (x1 - x0) * i / 4, y0 + (y1 - y0) * i / 4);
+    mouseUp(x1, y1);
+}
+
+void WatchedWindow::pushStrip(const QString& text)
+{
+    QApplication::processEvents();
+    for (QPushButton* button : window.strips().findChildren<QPushButton*>())
+        if (button->text() == text && button->isVisible()) {
+            const QPoint at = button->mapTo(&window, button->rect().center());
+            QTest::mouseClick(window.windowHandle(), Qt::LeftButton, {}, at);
+            return;
+        }
+    FAIL() << "no choice " << text.toStdString() << " in: " << strips().toStdString();
+}
+
+// What a person does at the box that asks for a file; it is left by Esc where Enter is not taken.
+void WatchedWindow::inBox(Qt::Key key, Qt::KeyboardModifiers with, const QString& path)
+{
+    int turn = 0;
+    bool done = false;
+    // A timer waits and posts what is done: that may open a loop of events of its own, and a timer at work starts none.
+    std::function<void()> hands;
+    const auto soon = [&] {
+        QTimer::singleShot(15, &window, [&] { QMetaObject::invokeMethod(&window, hands, Qt::QueuedConnection); });
+    };
+    hands = [&] {
+        QWidget* box = QApplication::activeModalWidget();
+        if (done || (turn > 0 && !box))
+            return;
+        soon();
+        if (!box)
+            return;
+        if (!qobject_cast<QFileDialog*>(box)) // a message of the box's own
+            return QTest::keyClick(box, Qt::Key_Escape);
+        if (!box->isAncestorOf(QApplication::focusWidget()))
+            return; // not yet on screen
+        if (++turn == 1) {
+            QTest::keyClick(QApplication::focusWidget(), Qt::Key_A, Qt::ControlModifier);
+            QTest::keyClicks(QApplication::focusWidget(), path);
+        }
+        // The first Enter may close a list of names only.
+        QTest::keyClick(QApplication::focusWidget(), turn <= 4 ? Qt::Key_Return : Qt::Key_Escape);
+    };
+    keys.backToPlan();
+    soon();
+    press(key, with);
+    done = true;
+    QTest::qWait(40); // until the last one posted is gone
+    EXPECT_GT(turn, 0) << "no box opened";
+    window.activateWindow(); // as the desktop does when a box closes
+    EXPECT_TRUE(QTest::qWaitForWindowActive(&window));
+}
+
+void WatchedWindow::openByKeys(const QString& path) { inBox(Qt::Key_O, Qt::ControlModifier, path); }
+
+void WatchedWindow::saveAsByKeys(const QString& path)
+{
+    inBox(Qt::Key_S, Qt::ControlModifier | Qt::ShiftModifier, path);
+}
+
+void WatchedWindow::dropFile(const QString& path)
+{
+    QMimeData data;
+    data.setUrls({QUrl::fromLocalFile(path)});
+    QDragEnterEvent enter(QPoint(300, 300), Qt::CopyAction, &data, Qt::LeftButton, {});
+    QApplication::sendEvent(&window, &enter);
+    QDropEvent drop(QPointF(300, 300), Qt::CopyAction, &data, Qt::LeftButton, {});
+    QApplication::sendEvent(&window, &drop);
+}
+
+namespace
+{
+void readAloud(QAccessibleInterface* node, QStringList& texts)
+{
+    if (!node || !node->isValid() || node->state().invisible)
+        return;
+    for (const auto part : {QAccessible::Name, QAccessible::Description, QAccessible::Value})
+        texts << node->text(part);
+    for (int i = 0; i < node->childCount(); ++i)
+        readAloud(node->child(i), texts);
+}
+} // namespace
+
+QStringList WatchedWindow::written() const
+{
+    QStringList texts{window.windowTitle()};
+    readAloud(QAccessible::queryAccessibleInterface(const_cast<ui::window::MainWindow*>(&window)), texts);
+    for (const QWidget* widget : window.findChildren<QWidget*>())
+        if (widget->isVisible())
+            texts << widget->property("text").toString();
+    texts.removeAll(QString());
+    return texts;
+}
+
+void WatchedWindow::expectSound(const std::string& after) const
+{
+    static const QRegularExpression unsound(QStringLiteral("\\b(nan|inf|infinity)\\b|∞"),
+                                            QRegularExpression::CaseInsensitiveOption);
+    for (const QString& text : written()) {
+        // Numbers may stand with a sign for "falls": only a bare negative zero is none.
+        const auto found = unsound.match(text);
+        EXPECT_FALSE(found.hasMatch() && !found.captured(0).startsWith(u'-'))
+            << after << ": " << text.left(300).toStdString();
+    }
+}
+
+} // namespace sumpwright::tests
