@@ -15,10 +15,19 @@ class Refusals
     Q_DECLARE_TR_FUNCTIONS(Refusals)
 };
 
+// A sentence that quotes a very long entry keeps its beginning and its end, so that it can be read.
+QString readable(const QString& sentence)
+{
+    constexpr qsizetype longest = 240;
+    if (sentence.size() <= longest)
+        return sentence;
+    return sentence.left(longest / 2) + QStringLiteral(" … ") + sentence.right(longest / 2);
+}
+
 // Sentences of the core are looked up whole; one that carries names or numbers and has no translation stays English.
 QString translated(const std::string& sentence)
 {
-    return sentence.empty() ? QString() : QCoreApplication::translate("Refusals", sentence.c_str());
+    return sentence.empty() ? QString() : readable(QCoreApplication::translate("Refusals", sentence.c_str()));
 }
 
 QString placeWords(const std::string& place)
