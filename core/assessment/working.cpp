@@ -50,6 +50,16 @@ units::Length boreOf(const Assessment& assessment, const plan::Port& lip)
     return {};
 }
 
+// 1 of anything but a valve.
+double openingOf(const Assessment& assessment, base::Id run, base::Id valve)
+{
+    if (const plan::Run* drawn = assessment.plan.runs.find(run))
+        for (const plan::Valve& each : drawn->valves)
+            if (each.id == valve)
+                return each.opening;
+    return 1.0;
+}
+
 } // namespace
 
 std::optional<Working> workingOfRunLoss(const Assessment& assessment, base::Id run, RunningState state)
@@ -63,6 +73,29 @@ std::optional<Working> workingOfRunLoss(const Assessment& assessment, base::Id r
                     input("roughness", result->roughness), input("temperature", assessment.site->water),
                     ratio("sum_k", result->sumK)},
                    {}};
+}
+
+std::optional<Working> workingOfFitting(const Assessment& assessment, base::Id run, const FittingLoss& loss,
+                                        RunningState state)
+{
+    const RunResult* result = find(assessment.flow->runs, run);
+    const RunFlow* flow = flowOf(assessment, run, state);
+    const auto kind = hydraulics::fittingFromId(loss.fittingId);
+    if (!kind || loss.basis == LossBasis::overridden || loss.shut || !flow || !flow->losses ||
+        flow->flow == units::Flow())
+        return std::nullopt;
+    Working working{"fitting-loss",
+                    {{"fitting", loss.fittingId},
+                     input("bore", result->bore),
+                     input("flow", sizeOf(flow->flow)),
+                     input("temperature", assessment.site->water)},
+                    {}};
+    const double opening = openingOf(assessment, run, loss.element);
+    if (opening < 1.0)
+        working.inputs.push_back(ratio("opening", opening));
+    else if (std::abs(loss.k - hydraulics::defaultCoefficient(*kind)) > 1e-9)
+        return std::nullopt;
+    return working;
 }
 
 std::optional<Working> workingOfDutyPoint(const Assessment& assessment, base::Id pump, RunningState state)

@@ -28,6 +28,10 @@ struct Working {
 // of the first run of the worst path, with the K that gives the whole network's head. Of a mass the vessel's inside
 // sizes are told, so the worksheet's pressure is over the inside area.
 std::optional<Working> workingOfRunLoss(const Assessment& assessment, base::Id run, RunningState state);
+// Of a fitting whose K is the table's, or that of a valve partly open; not of an overridden K, nor of a bend drawn at
+// an angle of its own.
+std::optional<Working> workingOfFitting(const Assessment& assessment, base::Id run, const FittingLoss& loss,
+                                        RunningState state);
 std::optional<Working> workingOfDutyPoint(const Assessment& assessment, base::Id pump, RunningState state);
 std::optional<Working> workingOfEnergy(const Assessment& assessment, base::Id pump);
 std::optional<Working> workingOfOverflow(const Assessment& assessment, base::Id vessel, RunningState state);

@@ -1,5 +1,6 @@
 // Results in the real window: findings that lead to their elements, limits and comparisons the person sets, working.
 #include <QComboBox>
+#include <QLabel>
 #include <QLineEdit>
 #include <QListView>
 #include <QUndoStack>
@@ -114,6 +115,28 @@ TEST_F(ResultWindow, ShowWorkingFillsTheWorksheetThatGivesTheSameNumber)
     auto* sheet = window.findChild<ui::worksheets::WorksheetPanel*>();
     ASSERT_TRUE(sheet->isVisible());
     EXPECT_TRUE(sheet->answerText().contains(QStringLiteral("130"))) << sheet->answerText().toStdString();
+}
+
+TEST_F(ResultWindow, TheKOfAFittingShowsItsWorking)
+{
+    for (const auto& run : work.document.committed().runs)
+        if (!run->valves.empty()) {
+            work.document.select({run->id});
+            break;
+        }
+    settle();
+    QPushButton* button = nullptr;
+    for (auto* each : window.findChildren<QPushButton*>())
+        if (each->isVisible() && each->accessibleName().startsWith(QStringLiteral("Show working: Counted, valve")))
+            button = each;
+    ASSERT_TRUE(button);
+    const auto* value = button->parentWidget()->findChild<QLabel*>();
+    const QString k = value->text().section(u',', 0, 0).section(u' ', 1); // "K 3.20, from the catalogue: ..."
+    QTest::mouseClick(button, Qt::LeftButton);
+    QTest::qWait(50);
+    const QString answer = window.findChild<ui::worksheets::WorksheetPanel*>()->answerText();
+    EXPECT_TRUE(answer.contains(k)) << k.toStdString() << " in " << answer.toStdString();
+    EXPECT_FALSE(k.isEmpty());
 }
 
 } // namespace

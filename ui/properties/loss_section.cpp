@@ -51,7 +51,15 @@ LossSection::LossSection(Chosen run, LossPlace place, QWidget* parent)
     addRow(label(), m_k);
     if (m_place.role == assessment::FittingRole::bend)
         addBendRow();
-    addResult(tr("Counted"), [this](const auto& results) { return sourceText(results); });
+    auto* counted = addResult(
+        tr("Counted"), [this](const auto& results) { return sourceText(results); },
+        [this](const assessment::Assessment& results) -> std::optional<assessment::Working> {
+            const auto* loss = find(results);
+            return loss
+                       ? assessment::workingOfFitting(results, chosen().first(), *loss, assessment::RunningState::least)
+                       : std::nullopt;
+        });
+    counted->setFullName(tr("Counted, %1").arg(label()));
     m_reset = button(tr("Back to the catalogue's K"), tr("Back to the catalogue's K: %1").arg(label()),
                      [this] { return override(std::nullopt); });
     addWide(m_reset);

@@ -23,7 +23,7 @@ ResultField::ResultField(const QString& name, Text text, Working working, QWidge
     m_button = new QPushButton(tr("Show working"), this);
     m_button->setFlat(true);
     m_button->setMinimumHeight(style::leastTarget);
-    m_button->setAccessibleName(tr("Show working: %1").arg(name));
+    setFullName(name);
     m_button->setToolTip(tr("Opens the worksheet behind this value, filled with its numbers"));
     m_button->setVisible(false);
     line->addWidget(m_button, 0, Qt::AlignTop);
@@ -31,6 +31,13 @@ ResultField::ResultField(const QString& name, Text text, Working working, QWidge
         if (m_ready)
             Q_EMIT workingWanted(*m_ready);
     });
+}
+
+void ResultField::setFullName(const QString& name)
+{
+    m_value->setAccessibleName(name);
+    if (m_button)
+        m_button->setAccessibleName(tr("Show working: %1").arg(name));
 }
 
 void ResultField::show(const assessment::Assessment* results, bool stale)

@@ -28,6 +28,8 @@ public:
 
     ResultField(const QString& name, Text text, Working working, QWidget* parent = nullptr);
 
+    void setFullName(const QString& name); // for a reader that does not see the rows around
+
     // Null: nothing computed yet.
     void show(const assessment::Assessment* results, bool stale);
     bool empty() const { return m_words.isEmpty(); }

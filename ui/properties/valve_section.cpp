@@ -57,15 +57,29 @@ void ValveSection::addLossRows()
                         named(tr("K")), reading<std::optional<double>>([](const auto& v) { return v.lossCoefficient; }),
                         [this](const std::optional<double>& k) { return plan::setValveLoss({m_valve}, k); },
                         tr("from the catalogue")));
-    addResult(tr("Counted"), [this](const assessment::Assessment& results) -> QString {
-        const auto* run = assessment::find(results.flow->runs, m_valve.run);
-        if (run)
-            for (const auto& loss : run->fittings)
-                if (loss.element == m_valve.valve)
-                    return loss.shut ? tr("closed, nothing passes")
-                                     : lossText(chosen().display(), *results.catalogue, loss);
-        return {};
-    });
+    auto* counted = addResult(
+        tr("Counted"),
+        [this](const assessment::Assessment& results) -> QString {
+            const auto* loss = lossIn(results);
+            if (!loss)
+                return {};
+            return loss->shut ? tr("closed, nothing passes") : lossText(chosen().display(), *results.catalogue, *loss);
+        },
+        [this](const assessment::Assessment& results) -> std::optional<assessment::Working> {
+            const auto* loss = lossIn(results);
+            return loss ? assessment::workingOfFitting(results, m_valve.run, *loss, assessment::RunningState::least)
+                        : std::nullopt;
+        });
+    counted->setFullName(named(tr("Counted")));
+}
+
+const assessment::FittingLoss* ValveSection::lossIn(const assessment::Assessment& results) const
+{
+    if (const auto* run = assessment::find(results.flow->runs, m_valve.run))
+        for (const auto& loss : run->fittings)
+            if (loss.element == m_valve.valve)
+                return &loss;
+    return nullptr;
 }
 
 } // namespace sumpwright::ui::properties

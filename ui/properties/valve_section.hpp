@@ -28,6 +28,7 @@ private:
     }
     void addFittingRow();
     void addLossRows();
+    const assessment::FittingLoss* lossIn(const assessment::Assessment& results) const;
 
     plan::ValveRef m_valve;
 };

@@ -42,6 +42,23 @@ TEST(Working, OfARunGivesItsLosses)
     EXPECT_FALSE(assessment::workingOfRunLoss(result, plan.tankDrain, RunningState::least).has_value());
 }
 
+TEST(Working, OfAFittingGivesItsK)
+{
+    const SoundPlan plan;
+    const auto result = assess(plan.drawn);
+    int shown = 0;
+    for (const auto& run : result.flow->runs)
+        for (const auto& loss : run.fittings)
+            if (const auto working = assessment::workingOfFitting(result, run.id, loss, RunningState::least)) {
+                ++shown;
+                EXPECT_NEAR(answerOf(working, "k"), loss.k, 1e-9) << loss.fittingId;
+                auto own = loss;
+                own.basis = assessment::LossBasis::overridden;
+                EXPECT_FALSE(assessment::workingOfFitting(result, run.id, own, RunningState::least).has_value());
+            }
+    EXPECT_GT(shown, 0);
+}
+
 TEST(Working, OfTheDutyPointGivesItAsOnePipe)
 {
     const SoundPlan plan;
