@@ -154,6 +154,9 @@ base::Outcome<JsonNode> readJson(std::string_view text, const JsonLimits& limits
     if (text.size() > limits.bytes)
         return base::Refusal{"storage.too-large", "", std::to_string(text.size() / 1'000'000) + " MB of text",
                              "up to " + std::to_string(limits.bytes / 1'000'000) + " MB"};
+    if (text.find_first_not_of(" \t\r\n") == std::string_view::npos)
+        return base::Refusal{"storage.broken-json", "", "there is nothing in it: the file is empty",
+                             "a plan saved by this program"};
     if (const auto bad = firstBadByte(text))
         return base::Refusal{"storage.not-utf8", placeOf(lineAt(text, *bad)),
                              "byte " + std::to_string(*bad + 1) + " is not UTF-8 text", "text in UTF-8"};

@@ -35,7 +35,7 @@ QString placeWords(const std::string& place)
     const QString words = QString::fromStdString(place);
     static const QRegularExpression character(QStringLiteral("^character (\\d+)$"));
     const auto match = character.match(words);
-    return match.hasMatch() ? Refusals::tr("at character %1").arg(match.captured(1)) : words;
+    return match.hasMatch() ? Refusals::tr("at character %1").arg(match.captured(1)) : readable(words);
 }
 
 QString closed(QString sentence) // with a full stop

@@ -174,7 +174,9 @@ void FileCommands::tellRefusal(const QString& before, const base::Refusal& refus
     if (!message.endsWith(u'.'))
         message += u'.';
     if (!words.mend.isEmpty())
-        message += u' ' + words.mend;
+        message += QStringLiteral(" %1%2").arg(words.mend.left(1).toUpper(), words.mend.mid(1));
+    if (!message.endsWith(u'.'))
+        message += u'.';
     m_parts.strips.show({QStringLiteral("file"), Weight::fault, message, {}});
 }
 
