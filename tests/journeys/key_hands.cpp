@@ -63,8 +63,13 @@ bool KeyHands::moveOnce(double x, double y)
 void KeyHands::point(double x, double y, const QString& typed)
 {
     backToPlan();
-    if (m_fresh)
-        key(Qt::Key_Right);
+    if (m_fresh) {
+        key(Qt::Key_Right); // calls the crosshair
+        if (x >= 0.0 && y >= 0.0) {
+            typeWords(QStringLiteral("%1x%2").arg(x, 0, 'f', 3).arg(y, 0, 'f', 3));
+            key(Qt::Key_Return);
+        }
+    }
     m_fresh = false;
     if (!typed.isEmpty()) { // the crosshair stands where the line came to: one step says to which side
         moveOnce(x, y);

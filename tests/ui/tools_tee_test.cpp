@@ -1,4 +1,4 @@
-// Leading a run onto another one: straight, straight below its start, on the grid, by typed lengths.
+// Leading a run onto another one: straight, straight below its start, on the grid, by typed lengths and places.
 #include "tests/ui/canvas_stage.hpp"
 
 #include <QLineEdit>
@@ -99,6 +99,28 @@ TEST_F(Tee, CrosshairGoesAlongWithALengthTyped)
     const auto& start = vertices[0].at;
     EXPECT_TRUE(isAt(vertices[1].at, units::inMetres(start.x) + 2.35, units::inMetres(start.y)));
     EXPECT_TRUE(isAt(vertices[2].at, units::inMetres(start.x) + 2.35, units::inMetres(start.y) + 1.15));
+}
+
+TEST_F(Tee, StartsAtAPlaceTyped)
+{
+    type("1.85x0");
+    EXPECT_NE(said.find("1.85"), std::string::npos) << said;
+    key(Qt::Key_Return); // the crosshair goes there, nothing starts yet
+    EXPECT_FALSE(static_cast<ui::tools::PipeTool&>(toolbox.tool("place.run")).busy());
+    key(Qt::Key_Return);
+    EXPECT_TRUE(isAt(static_cast<ui::tools::PipeTool&>(toolbox.tool("place.run")).sketch().last(), 1.85, 0.0));
+}
+
+TEST_F(Tee, APlaceOfOneNumberIsToldToBeNone)
+{
+    type("1.85");
+    key(Qt::Key_Return);
+    EXPECT_NE(said.find("no place"), std::string::npos) << said;
+    key(Qt::Key_Backspace);
+    type("x2 m");
+    key(Qt::Key_Return);
+    key(Qt::Key_Return);
+    EXPECT_TRUE(isAt(static_cast<ui::tools::PipeTool&>(toolbox.tool("place.run")).sketch().last(), 1.8, 2.0));
 }
 
 } // namespace sumpwright::test

@@ -256,7 +256,7 @@ void PipeTool::jump(int step)
 
 bool PipeTool::wantsKey(const QKeyEvent& event) const
 {
-    return busy() || event.key() == Qt::Key_L || event.key() == Qt::Key_J;
+    return PointingTool::wantsKey(event) || event.key() == Qt::Key_L || event.key() == Qt::Key_J;
 }
 
 bool PipeTool::otherKey(QKeyEvent& event)

@@ -58,6 +58,7 @@ void Tool::announce(const std::optional<canvas::SnapCue>& cue)
 void PointingTool::end()
 {
     Tool::end();
+    m_place.clear();
     m_crosshair.reset();
     view().setOverlay({});
 }
@@ -146,9 +147,43 @@ bool PointingTool::moveCrosshair(const QKeyEvent& event)
     return true;
 }
 
+// Where a gesture is under way numbers are lengths, the tool's own.
+bool PointingTool::typePlace(const QKeyEvent& event)
+{
+    if (busy())
+        return false;
+    if (m_place.key(event)) {
+        document().say(tr("Enter puts the crosshair at %1").arg(m_place.text()));
+        return true;
+    }
+    if (m_place.empty())
+        return false;
+    const bool enter = event.key() == Qt::Key_Return || event.key() == Qt::Key_Enter;
+    if (enter) {
+        const auto figures = view().figures();
+        const auto x = m_place.coordinate(0, figures);
+        const auto y = m_place.coordinate(1, figures);
+        if (!x || !y) {
+            document().say(tr("“%1” is no place: type two lengths as 1.85 x 0.7.").arg(m_place.text()));
+            return true;
+        }
+        m_place.clear();
+        putCrosshair({*x, *y});
+        return true;
+    }
+    if (event.key() == Qt::Key_Escape) {
+        m_place.clear();
+        document().say(tr("No place typed."));
+        return true;
+    }
+    return false;
+}
+
+bool PointingTool::wantsKey(const QKeyEvent&) const { return busy() || !m_place.empty(); }
+
 bool PointingTool::key(QKeyEvent& event)
 {
-    if (moveCrosshair(event))
+    if (typePlace(event) || moveCrosshair(event))
         return true;
     if (otherKey(event))
         return true;

@@ -2,7 +2,7 @@
 //
 // One gesture is one undo step: tools preview while it lasts and commit once. Ctrl held suspends snapping. Tools that
 // place things: arrow keys move a crosshair by one grid step (Shift ten, Ctrl 1 mm), Enter clicks there, Esc gives
-// back.
+// back. Before a gesture two numbers, as "1.85 x 0.7", and Enter put the crosshair there.
 #pragma once
 
 #include <QObject>
@@ -13,6 +13,7 @@
 #include "ui/canvas/overlay.hpp"
 #include "ui/document/document.hpp"
 #include "ui/tools/snap.hpp"
+#include "ui/tools/typed_lengths.hpp"
 
 namespace sumpwright::ui::canvas
 {
@@ -66,6 +67,7 @@ public:
     using Tool::Tool;
     void end() override;
     bool key(QKeyEvent& event) override;
+    bool wantsKey(const QKeyEvent& event) const override;
     void press(const canvas::CanvasPointer& pointer) final;
     void move(const canvas::CanvasPointer& pointer) final;
     void release(const canvas::CanvasPointer& pointer) final;
@@ -83,9 +85,11 @@ protected:
 
 private:
     bool moveCrosshair(const QKeyEvent& event);
+    bool typePlace(const QKeyEvent& event);
     canvas::CanvasPointer crosshairPointer() const;
 
     std::optional<plan::Point> m_crosshair;
+    TypedLengths m_place{2}; // typed so far
     canvas::CanvasPointer m_pointer;
     bool m_pointed = false;
 };

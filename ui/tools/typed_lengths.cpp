@@ -57,13 +57,17 @@ bool TypedLengths::empty() const
 
 std::optional<units::Length> TypedLengths::length(int index, const canvas::Figures& figures) const
 {
+    const auto read = coordinate(index, figures);
+    return read && *read > units::metres(0.0) ? read : std::nullopt;
+}
+
+std::optional<units::Length> TypedLengths::coordinate(int index, const canvas::Figures& figures) const
+{
     units::Reading reading;
     reading.bareUnit = figures.system == units::UnitSystem::us ? "ft" : "m";
     reading.typed = figures.system;
     const auto read = units::parse<units::Length>(m_texts[index].trimmed().toStdString(), figures.numbers, reading);
-    if (!read || *read <= units::metres(0.0))
-        return std::nullopt;
-    return *read;
+    return read ? std::optional(*read) : std::nullopt;
 }
 
 QString TypedLengths::text() const

@@ -26,6 +26,7 @@ public:
     bool empty() const;
     // What was typed for one of the lengths, where it reads as a positive length.
     std::optional<units::Length> length(int index, const canvas::Figures& figures) const;
+    std::optional<units::Length> coordinate(int index, const canvas::Figures& figures) const; // may be zero
     QString text() const; // "1.2 x 0.6", for the read-out
 
 private:
