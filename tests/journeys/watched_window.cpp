@@ -180,10 +180,11 @@ void readAloud(QAccessibleInterface* node, QStringList& texts)
 }
 } // namespace
 
-QStringList WatchedWindow::written() const
+QStringList WatchedWindow::written(bool aloud) const
 {
     QStringList texts{window.windowTitle()};
-    readAloud(QAccessible::queryAccessibleInterface(const_cast<ui::window::MainWindow*>(&window)), texts);
+    if (aloud)
+        readAloud(QAccessible::queryAccessibleInterface(const_cast<ui::window::MainWindow*>(&window)), texts);
     for (const QWidget* widget : window.findChildren<QWidget*>())
         if (widget->isVisible())
             texts << widget->property("text").toString();
@@ -191,11 +192,11 @@ QStringList WatchedWindow::written() const
     return texts;
 }
 
-void WatchedWindow::expectSound(const std::string& after) const
+void WatchedWindow::expectSound(const std::string& after, bool aloud) const
 {
     static const QRegularExpression unsound(QStringLiteral("\\b(nan|inf|infinity)\\b|∞"),
                                             QRegularExpression::CaseInsensitiveOption);
-    for (const QString& text : written()) {
+    for (const QString& text : written(aloud)) {
         // Numbers may stand with a sign for "falls": only a bare negative zero is none.
         const auto found = unsound.match(text);
         EXPECT_FALSE(found.hasMatch() && !found.captured(0).startsWith(u'-'))

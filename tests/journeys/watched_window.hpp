@@ -40,8 +40,8 @@ protected:
     void saveAsByKeys(const QString& path);
     void dropFile(const QString& path); // dragged in from a file browser
 
-    QStringList written() const;                      // every text on view
-    void expectSound(const std::string& after) const; // no NaN, no infinity in any of them
+    QStringList written(bool aloud = true) const; // every text on view; aloud: as told to assistive technology, too
+    void expectSound(const std::string& after, bool aloud = true) const; // no NaN, no infinity in any of them
     QString strips() const { return window.strips().texts().join(u'\n'); }
     bool modified() const { return window.isWindowModified(); }
 
