@@ -73,8 +73,8 @@ Told waterOf(const Json& json)
                                                    {"media_bed", "Grow beds"},
                                                    {"raft_bed", "Grow beds"},
                                                    {"settler", "Settlers"}};
-    const std::map<std::string, std::string> states{{"running_least", "Running, beds full"},
-                                                    {"running_most", "Running, beds drained"},
+    const std::map<std::string, std::string> states{{"running_least", "Beds flooded"},
+                                                    {"running_most", "Beds drained"},
                                                     {"pump_stopped", "Pump stopped"}};
     Told told;
     for (const auto& [key, name] : states) {

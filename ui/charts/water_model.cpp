@@ -82,9 +82,9 @@ QString rowName(WaterState state)
 {
     switch (state) {
     case WaterState::runningLeast:
-        return Words::tr("Running, beds full");
+        return Words::tr("Beds flooded");
     case WaterState::runningMost:
-        return Words::tr("Running, beds drained");
+        return Words::tr("Beds drained");
     case WaterState::pumpStopped:
         return Words::tr("Pump stopped");
     case WaterState::toRim:
