@@ -50,9 +50,22 @@ void QuietLabel::enterEvent(QEnterEvent* event)
     QLabel::enterEvent(event);
 }
 
+// Forms ask for heights on every frame of a drag; breaking lines is the dear part of the answer.
+int QuietLabel::heightForWidth(int width) const
+{
+    if (m_measured != text()) {
+        m_heightOf.clear();
+        m_measured = text();
+    }
+    const auto known = m_heightOf.constFind(width);
+    return known != m_heightOf.constEnd() ? *known : *m_heightOf.insert(width, QLabel::heightForWidth(width));
+}
+
 void QuietLabel::changeEvent(QEvent* event)
 {
     QLabel::changeEvent(event);
+    if (event->type() == QEvent::FontChange || event->type() == QEvent::StyleChange)
+        m_heightOf.clear();
     if (event->type() == QEvent::PaletteChange || event->type() == QEvent::ParentChange)
         recolour();
 }

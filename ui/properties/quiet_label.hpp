@@ -1,6 +1,7 @@
 // QuietLabel: a wrapped line of words in a colour of the theme: a hint, a refusal, a result, a stale result.
 #pragma once
 
+#include <QHash>
 #include <QLabel>
 
 namespace sumpwright::ui::properties
@@ -18,6 +19,8 @@ public:
     void setTone(Tone tone);
     Tone tone() const { return m_tone; }
 
+    int heightForWidth(int width) const override;
+
 protected:
     void enterEvent(QEnterEvent* event) override;
     void changeEvent(QEvent* event) override;
@@ -26,6 +29,8 @@ private:
     void recolour();
 
     Tone m_tone;
+    mutable QString m_measured;         // the text whose heights are known
+    mutable QHash<int, int> m_heightOf; // by width
 };
 
 } // namespace sumpwright::ui::properties
