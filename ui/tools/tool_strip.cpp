@@ -16,7 +16,8 @@ namespace sumpwright::ui::tools
 {
 
 ToolStrip::ToolStrip(canvas::PlanView& view)
-    : QFrame(&view), m_view(view), m_rows(new QVBoxLayout(this)), m_message(new QLabel(this))
+    : QFrame(&view), m_view(view), m_watched(view.viewport()), m_rows(new QVBoxLayout(this)),
+      m_message(new QLabel(this))
 {
     setAutoFillBackground(true);
     setFrameShape(StyledPanel);
@@ -120,7 +121,7 @@ void ToolStrip::keyPressEvent(QKeyEvent* event) { event->accept(); }
 
 bool ToolStrip::eventFilter(QObject* watched, QEvent* event)
 {
-    if (watched == m_view.viewport()) {
+    if (watched == m_watched) { // not asked of the plan, which may be past answering: the strip dies after it
         if (event->type() == QEvent::Resize && isVisible())
             layOut();
         return false;

@@ -49,6 +49,7 @@ private:
     void say(const QString& message);
 
     canvas::PlanView& m_view;
+    const QObject* m_watched; // the plan's viewport
     std::vector<Entry> m_entries;
     QVBoxLayout* m_rows;
     QLabel* m_message;
