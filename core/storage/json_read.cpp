@@ -55,6 +55,15 @@ private:
 
 std::string placeOf(int line) { return "line " + std::to_string(line); }
 
+// The parser spells a number's point as the process's locale does; JSON knows only the point.
+std::string withPoint(std::string number)
+{
+    const std::size_t mark = number.find_first_not_of("+-0123456789eE");
+    if (mark != std::string::npos)
+        number[mark] = '.';
+    return number;
+}
+
 class Builder : public nlohmann::json_sax<nlohmann::json>
 {
 public:
@@ -64,7 +73,7 @@ public:
     bool boolean(bool value) override { return add(JsonNode::ofFlag(value)); }
     bool number_integer(number_integer_t value) override { return number(std::to_string(value)); }
     bool number_unsigned(number_unsigned_t value) override { return number(std::to_string(value)); }
-    bool number_float(number_float_t, const string_t& written) override { return number(written); }
+    bool number_float(number_float_t, const string_t& written) override { return number(withPoint(written)); }
     bool string(string_t& value) override { return add(JsonNode::ofText(value)); }
     bool binary(binary_t&) override { return false; }
     bool start_object(std::size_t) override { return open(JsonNode::object()); }

@@ -105,13 +105,17 @@ TEST(PlanText, IsTheSameUnderEveryLocale)
 {
     const test::SmallSystem system;
     const std::string text = saveText(system.plan);
+    bool comma = false;
     for (const char* name : {"de_DE.UTF-8", "fr_FR.UTF-8", "C.UTF-8", ""}) {
         if (!std::setlocale(LC_ALL, name))
             continue;
+        comma = comma || std::string(std::localeconv()->decimal_point) == ",";
         EXPECT_EQ(saveText(system.plan), text) << name;
         EXPECT_TRUE(loaded(text).plan == system.plan) << name;
     }
     std::setlocale(LC_ALL, "C");
+    if (!comma)
+        GTEST_SKIP() << "no locale with a decimal comma is installed here";
 }
 
 TEST(PlanText, ReadsQuantitiesInOtherUnits)
