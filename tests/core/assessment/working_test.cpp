@@ -59,6 +59,24 @@ TEST(Working, OfAFittingGivesItsK)
     EXPECT_GT(shown, 0);
 }
 
+TEST(Working, OfAHalfOpenValveGivesTheKOfThatOpening)
+{
+    SoundPlan plan;
+    plan.drawn.valve(plan.branch2, "ball-valve", 0.5);
+    const auto result = assess(plan.drawn);
+    const auto& valve = plan.drawn.plan.runs.find(plan.branch2)->valves.front();
+    int shown = 0;
+    for (const auto& run : result.flow->runs)
+        for (const auto& loss : run.fittings)
+            if (run.id == plan.branch2 && loss.element == valve.id) {
+                const auto working = assessment::workingOfFitting(result, run.id, loss, RunningState::least);
+                EXPECT_NEAR(answerOf(working, "k"), loss.k, 1e-9);
+                EXPECT_GT(loss.k, 1.0) << "far more than the open valve's";
+                ++shown;
+            }
+    EXPECT_EQ(shown, 1);
+}
+
 TEST(Working, OfTheDutyPointGivesItAsOnePipe)
 {
     const SoundPlan plan;

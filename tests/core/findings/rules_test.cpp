@@ -57,6 +57,20 @@ TEST(Rules, AreEachSilentInASoundOrEmptyPlan)
         EXPECT_TRUE(!findIn(sound, fixture.id) || !findIn(empty, fixture.id)) << fixture.id;
 }
 
+// Water that stands above the sump's own overflow while running cannot stay there.
+TEST(Rules, AskForASumpLevelBelowItsOwnOverflow)
+{
+    SoundPlan plan; // the sump's level is 0.35 m
+    plan.drawn.port(plan.sump, plan::PortKind::lip, {1.0, 1.2, 0.40});
+    EXPECT_EQ(findIn(findingsOf(plan.drawn), "sump.level-missing"), nullptr);
+    SoundPlan low;
+    low.drawn.port(low.sump, plan::PortKind::lip, {1.0, 1.2, 0.30});
+    const auto list = findingsOf(low.drawn);
+    const Finding* finding = findIn(list, "sump.level-missing");
+    ASSERT_NE(finding, nullptr);
+    EXPECT_NEAR(units::inMetres(std::get<units::Elevation>(finding->limit)), 0.30, 1e-12);
+}
+
 TEST(Rules, AllHaveAFixture)
 {
     std::set<std::string> fixtures, rules;
