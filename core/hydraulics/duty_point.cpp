@@ -10,7 +10,6 @@ namespace sumpwright::hydraulics
 namespace
 {
 
-constexpr double anyRoot = 7.0; // 1/sqrt(f) of f = 0.02
 
 kernel::PipeLaw lawOf(const PipeSystem& system, units::KinematicViscosity viscosity)
 {
@@ -84,13 +83,13 @@ private:
     double m_speed;
     double m_lift;
     const kernel::PipeLaw& m_law;
-    double m_root = anyRoot;
+    kernel::LastRoot m_root;
 };
 
 DutyPoint pointAt(units::Flow flow, const PumpCurve& pump, double speed, const PipeSystem& system,
                   const nature::WaterProperties& water)
 {
-    double root = anyRoot;
+    kernel::LastRoot root;
     const kernel::PipeLaw::Value loss =
         lawOf(system, water.kinematicViscosity).at(units::inCubicMetresPerSecond(flow), root);
     DutyPoint point;
@@ -115,7 +114,7 @@ DutyPoint pointAt(units::Flow flow, const PumpCurve& pump, double speed, const P
 
 units::Head systemHead(const PipeSystem& system, units::Flow flow, units::KinematicViscosity viscosity)
 {
-    double root = anyRoot;
+    kernel::LastRoot root;
     const kernel::PipeLaw::Value loss = lawOf(system, viscosity).at(units::inCubicMetresPerSecond(flow), root);
     return system.staticHead + units::metresHead(loss.friction + loss.fittings);
 }

@@ -10,7 +10,6 @@ namespace sumpwright::hydraulics
 namespace
 {
 
-constexpr double anyRoot = 7.0; // 1/sqrt(f) of f = 0.02
 
 kernel::PipeLaw::Value lossAt(const StraightPipe& pipe, units::Flow flow, units::KinematicViscosity viscosity)
 {
@@ -20,7 +19,7 @@ kernel::PipeLaw::Value lossAt(const StraightPipe& pipe, units::Flow flow, units:
     base::ensure(numbers.roughness >= 0.0 && numbers.roughness <= roughestComputed * numbers.bore,
                  "roughness is 0 to half the bore");
     base::ensure(units::inSquareMetresPerSecond(viscosity) > 0.0, "viscosity is above zero");
-    double root = anyRoot;
+    kernel::LastRoot root;
     return kernel::PipeLaw(numbers, units::inSquareMetresPerSecond(viscosity))
         .at(units::inCubicMetresPerSecond(flow), root);
 }
@@ -58,7 +57,7 @@ double frictionFactor(double reynolds, double relativeRoughness)
 {
     base::ensure(reynolds > 0.0 && std::isfinite(reynolds), "a friction factor needs flow");
     base::ensure(relativeRoughness >= 0.0 && relativeRoughness <= roughestComputed, "roughness is 0 to half the bore");
-    double root = anyRoot;
+    kernel::LastRoot root;
     return kernel::FrictionLaw(relativeRoughness).at(reynolds, root).factor;
 }
 

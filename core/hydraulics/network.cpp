@@ -1,5 +1,6 @@
 #include "core/hydraulics/network.hpp"
 
+#include <algorithm>
 #include <cmath>
 #include <string>
 #include <utility>
@@ -41,6 +42,9 @@ void takeNodes(const Network& network, Prepared& prepared)
 {
     double sum = 0.0;
     int held = 0;
+    prepared.problem.held.reserve(network.nodes.size());
+    prepared.problem.supply.reserve(network.nodes.size());
+    prepared.grades.reserve(network.nodes.size());
     for (const NetworkNode& node : network.nodes) {
         const auto* fixed = std::get_if<FixedGrade>(&node);
         const auto* junction = std::get_if<Junction>(&node);
@@ -61,6 +65,8 @@ Prepared prepare(const Network& network)
     takeNodes(network, prepared);
     const double viscosity = units::inSquareMetresPerSecond(network.viscosity);
     prepared.problem.links.reserve(network.links.size());
+    prepared.present.reserve(network.links.size());
+    prepared.fed.reserve(network.links.size());
     for (const NetworkLink& link : network.links) {
         prepared.problem.links.push_back(
             {static_cast<kernel::Index>(link.from), static_cast<kernel::Index>(link.to),
@@ -76,6 +82,8 @@ Prepared prepare(const Network& network)
 
 std::vector<std::vector<std::size_t>> islandsOf(const Prepared& prepared)
 {
+    if (std::all_of(prepared.reached.begin(), prepared.reached.end(), [](bool reached) { return reached; }))
+        return {};
     std::vector<bool> unfed(prepared.present);
     for (std::size_t k = 0; k < unfed.size(); ++k)
         unfed[k] = prepared.present[k] && !prepared.reached[prepared.problem.links[k].from] &&
@@ -113,14 +121,12 @@ base::Refusal reasonOf(const Settled& settled)
             "less extreme sizes and levels"};
 }
 
-void fillPipe(const PipeLink& pipe, const LinkLaw& law, const Network& network, LinkFlow& result)
+void fillPipe(const PipeLink& pipe, LinkLaw law, const Network& network, LinkFlow& result)
 {
-    double root = 7.0;
-    const double flow = units::inCubicMetresPerSecond(result.flow);
-    const kernel::PipeLaw::Value loss = law.pipe().at(flow, root);
+    const LinkLaw::Value loss = law.at(units::inCubicMetresPerSecond(result.flow));
     result.frictionLoss = units::metresHead(loss.friction);
     // The law's rest: the spring's opening head, or the least resistance of a link without length and K.
-    result.fittingLoss = units::metresHead(flow == 0.0 ? 0.0 : LinkLaw(law).at(flow).loss - loss.friction);
+    result.fittingLoss = units::metresHead(result.flow == units::Flow() ? 0.0 : loss.loss - loss.friction);
     result.velocity = units::metresPerSecond(std::fabs(units::inMetresPerSecond(meanVelocity(result.flow, pipe.bore))));
     result.reynolds = reynoldsNumber(result.flow, pipe.bore, network.viscosity);
     result.regime = regimeOf(result.reynolds);

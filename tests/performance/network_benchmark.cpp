@@ -1,8 +1,14 @@
 // How long one network takes from nothing: a pump, a main with take-offs, every take-off a free outlet.
 // Targets: 20, 200 and 400 microseconds at 50, 500 and 1 000 pipes; Newton steps do not depend on the machine.
+// "against a peer" solves the same network in turn here and by a general library, and tells the ratio of the medians.
+#include <algorithm>
+#include <chrono>
+#include <vector>
+
 #include <benchmark/benchmark.h>
 
 #include "core/hydraulics/network.hpp"
+#include "tests/performance/network_peer.hpp"
 
 namespace sumpwright::performance
 {
@@ -62,6 +68,47 @@ BENCHMARK(solveNetwork)
     ->Arg(50)
     ->Arg(500)
     ->Arg(1000)
+    ->Unit(benchmark::kMicrosecond);
+
+double medianOf(std::vector<double> values)
+{
+    std::nth_element(values.begin(), values.begin() + static_cast<std::ptrdiff_t>(values.size() / 2), values.end());
+    return values[values.size() / 2];
+}
+
+template <class Work> double microsecondsOf(Work&& work)
+{
+    const auto start = std::chrono::steady_clock::now();
+    work();
+    return std::chrono::duration<double, std::micro>(std::chrono::steady_clock::now() - start).count();
+}
+
+void solveAgainstPeer(benchmark::State& state)
+{
+    const hydraulics::Network network = manifolds(static_cast<std::size_t>(state.range(0)));
+    hydraulics::NetworkResult result;
+    PeerAnswer peer;
+    std::vector<double> ours, theirs;
+    for ([[maybe_unused]] auto _ : state) {
+        ours.push_back(microsecondsOf([&] { result = hydraulics::solve(network); }));
+        theirs.push_back(microsecondsOf([&] { peer = solveByPeer(network, result); }));
+    }
+    if (!peer.solved || peer.largestDifference > 1e-7)
+        state.SkipWithError("the peer found no answer, or another one");
+    state.counters["ours_us"] = medianOf(ours);
+    state.counters["peer_us"] = medianOf(theirs);
+    state.counters["peer_ratio"] = medianOf(theirs) / medianOf(ours);
+    state.counters["peer_steps"] = static_cast<double>(peer.steps);
+    state.counters["peer_residual"] = peer.residual;
+    state.counters["largest_difference_m3s"] = peer.largestDifference;
+}
+
+BENCHMARK(solveAgainstPeer)
+    ->Name("network from nothing, against a peer")
+    ->Arg(50)
+    ->Arg(500)
+    ->Arg(1000)
+    ->Iterations(200)
     ->Unit(benchmark::kMicrosecond);
 
 } // namespace

@@ -65,21 +65,49 @@ void GradientMethod::setOut(const std::vector<bool>& open, const std::vector<boo
     m_conductance.resize(m_active.size());
     m_misfit.resize(m_active.size());
     m_change.resize(m_active.size());
+    m_law.resize(m_active.size());
 }
 
-GradientMethod::Misfit GradientMethod::assemble(const FlowState& state)
+// Apart from the sums, so that no link waits for another's. Friction factors go one step a time along with the flows.
+void GradientMethod::lookUpLaws(const FlowState& state)
+{
+    m_rootsSettled = true;
+    m_anyBackward = false;
+    for (std::size_t i = 0; i < m_active.size(); ++i) {
+        LinkLaw& law = m_problem.links[m_active[i]].law;
+        const double flow = state.flow[m_active[i]];
+        m_law[i] = law.at<Roots::OneStep>(flow);
+        m_anyBackward = m_anyBackward || (flow < 0.0 && law.oneWay());
+        m_rootsSettled = m_rootsSettled && law.rootSettled();
+    }
+}
+
+// At a guess far from the answer tangents overshoot below zero flow. A chord through rest does not.
+void GradientMethod::takeChords(const FlowState& state)
+{
+    for (std::size_t i = 0; i < m_active.size(); ++i) {
+        const LinkLaw& law = m_problem.links[m_active[i]].law;
+        const double flow = state.flow[m_active[i]];
+        if (!law.isPump() && flow > 0.0)
+            m_law[i].slope = std::max((m_law[i].loss - law.atRest()) / flow, smallestResistance);
+    }
+}
+
+GradientMethod::Misfit GradientMethod::assemble(const FlowState& state, Lines lines)
 {
     m_matrix.clear();
     for (Index place : m_pinnedPlaces)
         m_matrix.diagonal(place) = 1.0;
     m_balance = m_problem.supply;
+    lookUpLaws(state);
+    if (lines == Lines::Chords)
+        takeChords(state);
     double head = 0.0, largestFlow = 0.0;
     for (std::size_t i = 0; i < m_active.size(); ++i) {
-        ProblemLink& link = m_problem.links[m_active[i]];
+        const ProblemLink& link = m_problem.links[m_active[i]];
         const double flow = state.flow[m_active[i]];
-        const LinkLaw::Value law = link.law.at(flow);
-        const double misfit = state.grade[link.from] - state.grade[link.to] - law.loss;
-        const double conductance = 1.0 / law.slope;
+        const double misfit = state.grade[link.from] - state.grade[link.to] - m_law[i].loss;
+        const double conductance = 1.0 / m_law[i].slope;
         const double aimed = flow + conductance * misfit;
         m_conductance[i] = conductance;
         m_misfit[i] = misfit;
@@ -125,6 +153,17 @@ void GradientMethod::moveFlows(FlowState& state, double part)
         state.flow[m_active[i]] += part * m_change[i];
 }
 
+// One-way pipes whose flow changed its sign in the step that moveFlows() made.
+void GradientMethod::setTurnedFlows(FlowState& state)
+{
+    for (std::size_t i = 0; i < m_active.size(); ++i) {
+        const ProblemLink& link = m_problem.links[m_active[i]];
+        double& flow = state.flow[m_active[i]];
+        if (link.law.oneWay() && !link.law.isPump() && (flow < 0.0) != (flow - m_change[i] < 0.0))
+            flow = link.law.flowAcross(state.grade[link.from] - state.grade[link.to]);
+    }
+}
+
 // d content / d part along the step. The changes of flow balance at every junction, so any grades may be set against
 // the losses there: those of the step's end make the terms small.
 double GradientMethod::contentSlope(const FlowState& state, double part)
@@ -157,12 +196,13 @@ double GradientMethod::armijoPart(const FlowState& state)
     return part;
 }
 
-bool GradientMethod::iterate(FlowState& state, int limit, bool damped, NewtonReport& report)
+bool GradientMethod::iterate(FlowState& state, const Way& way, bool damped, NewtonReport& report)
 {
+    const int limit = damped ? way.dampedSteps : way.fullSteps;
     double best = std::numeric_limits<double>::infinity();
     int stalled = 0;
     for (int step = 0;; ++step) {
-        const Misfit misfit = assemble(state);
+        const Misfit misfit = assemble(state, step == 0 ? way.first : Lines::Tangents);
         report.headResidual = misfit.head;
         report.massResidual = misfit.mass;
         if (!std::isfinite(misfit.head) || !std::isfinite(misfit.mass))
@@ -172,7 +212,8 @@ bool GradientMethod::iterate(FlowState& state, int limit, bool damped, NewtonRep
             stalled = misfit.head < 0.5 * best ? 0 : stalled + 1;
             best = std::min(best, misfit.head);
         }
-        if (balanced && (misfit.head <= headGoal || (misfit.head <= headAccepted && stalled >= 2)))
+        const double goal = way.onlyToShut && m_anyBackward ? headAccepted : headGoal;
+        if (balanced && m_rootsSettled && (misfit.head <= goal || (misfit.head <= headAccepted && stalled >= 2)))
             return true;
         if (step == limit || !m_matrix.solve())
             return false;
@@ -181,19 +222,21 @@ bool GradientMethod::iterate(FlowState& state, int limit, bool damped, NewtonRep
         // The first step balances the junctions; near the end rounding blurs the content's slope.
         const bool search = damped && step > 0 && misfit.head > headAccepted;
         moveFlows(state, search ? armijoPart(state) : 1.0);
+        if (!damped)
+            setTurnedFlows(state);
     }
 }
 
 NewtonReport GradientMethod::run(const std::vector<bool>& open, const std::vector<bool>& pinned, FlowState& state,
-                                 int fullStepLimit, int dampedStepLimit)
+                                 const Way& way)
 {
     NewtonReport report;
     setOut(open, pinned);
     const FlowState start = state;
-    report.converged = iterate(state, fullStepLimit, false, report);
-    if (!report.converged && dampedStepLimit > 0) {
+    report.converged = iterate(state, way, false, report);
+    if (!report.converged && way.dampedSteps > 0) {
         state = start;
-        report.converged = iterate(state, dampedStepLimit, true, report);
+        report.converged = iterate(state, way, true, report);
     }
     return report;
 }

@@ -19,8 +19,9 @@ class LinkLaw
 {
 public:
     struct Value {
-        double loss;  // m
-        double slope; // s/m2, at least smallestResistance
+        double loss;     // m
+        double slope;    // s/m2, at least smallestResistance
+        double friction; // m, the part of the loss that is pipe friction
     };
 
     static LinkLaw ofPipe(const PipeNumbers& pipe, double kinematicViscosity, bool oneWay, double openingHead)
@@ -46,23 +47,35 @@ public:
         return law;
     }
 
-    Value at(double flow)
+    // By one step a friction factor may still be on its way, which rootSettled() tells.
+    template <Roots roots = Roots::Settled> Value at(double flow)
     {
-        if (m_oneWay && flow < 0.0)
-            return {m_atRest + backflowResistance * flow, backflowResistance};
+        if (m_oneWay && flow < 0.0) {
+            m_root.settled = true;
+            return {m_atRest + backflowResistance * flow, backflowResistance, 0.0};
+        }
         if (m_pump) {
             const HeadWithSlope head = m_pump->headWithSlopeAt(units::cubicMetresPerSecond(flow), m_speed);
-            return {-units::inMetresHead(head.head), std::max(-head.slope.value(), smallestResistance)};
+            return {-units::inMetresHead(head.head), std::max(-head.slope.value(), smallestResistance), 0.0};
         }
-        const PipeLaw::Value value = m_pipe.at(flow, m_root);
+        const PipeLaw::Value value = m_pipe.at<roots>(flow, m_root);
         return {m_atRest + value.friction + value.fittings + m_leastResistance * flow,
-                std::max(value.slope, smallestResistance)};
+                std::max(value.slope, smallestResistance), value.friction};
     }
 
+    // Where to go on from when a one-way pipe's flow changes its sign, given the head across it: on the backward line,
+    // or at about the flow that this head drives. Next to no flow a tangent is nearly level and would lead far astray.
+    double flowAcross(double head) const
+    {
+        const double driving = head - m_atRest;
+        return driving > 0.0 ? std::min(m_pipe.roughFlow(driving), 10.0 * m_start) : driving / backflowResistance;
+    }
+
+    bool rootSettled() const { return m_root.settled; }
+    bool isPump() const { return m_pump != nullptr; }
     bool oneWay() const { return m_oneWay; }
     double atRest() const { return m_atRest; } // loss just above no flow: opening head, or minus the shut-off head
     double start() const { return m_start; }   // a flow to start from
-    const PipeLaw& pipe() const { return m_pipe; }
 
 private:
     PipeLaw m_pipe;
@@ -72,7 +85,7 @@ private:
     double m_atRest = 0.0;
     double m_leastResistance = 0.0;
     double m_start = 0.0;
-    double m_root = 7.0; // 1/sqrt(f) of the last evaluation
+    LastRoot m_root;
 };
 
 } // namespace sumpwright::hydraulics::kernel

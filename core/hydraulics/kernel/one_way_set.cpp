@@ -139,17 +139,25 @@ std::vector<Index> partsOf(const FlowProblem& problem, const std::vector<bool>& 
 
 std::vector<bool> reachedNodes(const FlowProblem& problem, const std::vector<bool>& present)
 {
-    std::vector<std::vector<Index>> next(problem.held.size());
-    for (std::size_t k = 0; k < problem.links.size(); ++k) {
-        if (!present[k])
-            continue;
-        const ProblemLink& link = problem.links[k];
-        next[link.from].push_back(link.to);
-        if (!link.law.oneWay())
-            next[link.to].push_back(link.from);
-    }
+    // By node where its ways on begin in one list of all.
+    std::vector<Index> start(problem.held.size() + 1, 0), next;
+    const auto eachWay = [&](auto&& take) {
+        for (std::size_t k = 0; k < problem.links.size(); ++k) {
+            const ProblemLink& link = problem.links[k];
+            if (!present[k])
+                continue;
+            take(link.from, link.to);
+            if (!link.law.oneWay())
+                take(link.to, link.from);
+        }
+    };
+    eachWay([&](Index from, Index) { ++start[from]; });
+    std::partial_sum(start.begin(), start.end(), start.begin());
+    next.resize(static_cast<std::size_t>(start.back()));
+    eachWay([&](Index from, Index to) { next[--start[from]] = to; });
     std::vector<bool> reached(problem.held.size(), false);
     std::vector<Index> waiting;
+    waiting.reserve(problem.held.size());
     for (std::size_t node = 0; node < reached.size(); ++node)
         if (problem.held[node] || problem.supply[node] > 0.0) {
             reached[node] = true;
@@ -158,10 +166,10 @@ std::vector<bool> reachedNodes(const FlowProblem& problem, const std::vector<boo
     while (!waiting.empty()) {
         const Index node = waiting.back();
         waiting.pop_back();
-        for (Index other : next[node])
-            if (!reached[other]) {
-                reached[other] = true;
-                waiting.push_back(other);
+        for (Index way = start[node]; way < start[node + 1]; ++way)
+            if (!reached[next[way]]) {
+                reached[next[way]] = true;
+                waiting.push_back(next[way]);
             }
     }
     return reached;
@@ -184,7 +192,9 @@ Settled settle(FlowProblem& problem, const std::vector<bool>& fed, const std::ve
             settled.fault = SettleFault::DemandUnfed;
             break;
         }
-        settled.newton = method.run(settled.open, pockets.pinned, settled.state);
+        // Links that run backward are shut after the round, and all is solved again from there.
+        const GradientMethod::Way way{settled.rounds == 1 ? Lines::Chords : Lines::Tangents, true};
+        settled.newton = method.run(settled.open, pockets.pinned, settled.state, way);
         steps += settled.newton.steps;
         if (!settled.newton.converged) {
             settled.fault = SettleFault::NotConverged;

@@ -125,10 +125,10 @@ TEST(GradientMethod, DampedStepsReachTheSameAnswer)
         const std::vector<bool> open(problem.links.size(), true), pinned(problem.held.size(), false);
         GradientMethod method(problem);
         FlowState full = startOf(problem, grades, 1.0);
-        ASSERT_TRUE(method.run(open, pinned, full, fullSteps, 0).converged) << steps;
+        ASSERT_TRUE(method.run(open, pinned, full, {.dampedSteps = 0}).converged) << steps;
         for (double times : {-30.0, 0.0, 1.0, 1000.0}) {
             FlowState damped = startOf(problem, grades, times);
-            const NewtonReport report = method.run(open, pinned, damped, 0, dampedSteps);
+            const NewtonReport report = method.run(open, pinned, damped, {.fullSteps = 0});
             ASSERT_TRUE(report.converged) << steps << " " << times << " " << report.headResidual;
             for (std::size_t k = 0; k < full.flow.size(); ++k)
                 EXPECT_NEAR(damped.flow[k], full.flow[k], 1e-12) << k;
@@ -167,7 +167,7 @@ TEST(GradientMethod, SaysWhenItDidNotConverge)
     FlowProblem problem = ladder(pump, 5, grades);
     const std::vector<bool> open(problem.links.size(), true), pinned(problem.held.size(), false);
     FlowState state = startOf(problem, grades, 1.0);
-    const NewtonReport report = GradientMethod(problem).run(open, pinned, state, 2, 2);
+    const NewtonReport report = GradientMethod(problem).run(open, pinned, state, {.fullSteps = 2, .dampedSteps = 2});
     EXPECT_FALSE(report.converged);
     EXPECT_EQ(report.steps, 4);
     EXPECT_GT(report.headResidual, headAccepted);
