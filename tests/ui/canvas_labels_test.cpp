@@ -9,6 +9,7 @@
 #include "core/storage/plan_text.hpp"
 #include "ui/canvas/dimension_item.hpp"
 #include "ui/canvas/label_layer.hpp"
+#include "ui/canvas/label_wishes.hpp"
 #include "ui/canvas/scene_point.hpp"
 
 namespace sumpwright::test
@@ -182,6 +183,30 @@ TEST_F(CanvasLabels, NeverCoverEachOtherAtAnyZoom)
         most = std::max(most, scene.labels().shown().size());
     }
     EXPECT_GT(most, 25U) << "tags of vessels, runs and fixtures are written at some zoom";
+}
+
+TEST_F(CanvasLabels, FarOutNameVesselsWhereThereIsRoomAndPipesOnlyWhenChosen)
+{
+    PlanScene scene(document.catalogue());
+    const auto sample = samplePlan();
+    scene.showPlan(sample);
+    const auto labelled = [&scene](base::Id id) {
+        const auto& shown = scene.labels().shown();
+        return std::any_of(shown.begin(), shown.end(), [id](const auto& label) { return label.element == id; });
+    };
+    const auto run = idOf(sample, "R1");
+    scene.setPixel(farPixel - 0.5);
+    scene.relabel();
+    EXPECT_TRUE(labelled(run));
+    scene.setPixel(farPixel + 0.5);
+    scene.relabel();
+    for (const auto& each : sample.runs)
+        EXPECT_FALSE(labelled(each->id)) << each->tag;
+    EXPECT_TRUE(labelled(idOf(sample, "T1")));
+    EXPECT_EQ(coveringALine(scene), std::vector<std::string>());
+    scene.choose({run});
+    scene.relabel();
+    EXPECT_TRUE(labelled(run));
 }
 
 TEST_F(CanvasLabels, TellLevelVolumeAndFlowOfTheAssessment)

@@ -44,6 +44,7 @@ struct LabelWish {
     int priority = 0; // low is placed first
     std::vector<LabelText> texts;
     std::vector<LabelSpot> spots; // of equal cost the earlier one
+    bool dispensable = false;     // left out rather than cover a pipe, a line or a sign
 };
 
 } // namespace sumpwright::ui::canvas

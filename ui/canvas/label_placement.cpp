@@ -157,6 +157,8 @@ std::vector<PlacedLabel> placeLabels(const std::vector<LabelWish>& wishes, Clutt
         std::vector<std::size_t> left;
         for (const auto index : order) {
             const auto& wish = wishes[index];
+            if (limit == cover::anything && wish.dispensable)
+                continue;
             const auto kept = former.find({wish.element, wish.part});
             auto found = bestSpot(wish, clutter, pixel, limit,
                                   kept != former.end() ? std::optional(kept->second) : std::nullopt);

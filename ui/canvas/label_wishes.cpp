@@ -66,6 +66,7 @@ void addAround(LabelWish& wish, std::size_t text, const QRectF& box, double pixe
 LabelWish vesselWish(const plan::Vessel& vessel, const Drawing& drawing)
 {
     LabelWish wish{vessel.id, 0, vesselLabel, {}, {}};
+    wish.dispensable = drawing.pixel > farPixel;
     const LabelLine tag{tagSpan(vessel.tag)};
     if (const auto* water = drawing.water.vessel(vessel.id)) {
         const LabelLine volume{resultSpan(drawing.figures.text(water->volume), drawing)};
@@ -119,7 +120,7 @@ LabelWish pumpWish(const plan::Pump& pump, QPointF place, const Drawing& drawing
     const double body = std::max(160.0, 17.0 * drawing.pixel);
     const QRectF rect(place - QPointF(body, body) / 2.0, QSizeF(body, body));
     for (std::size_t i = 0; i < wish.texts.size(); ++i)
-        if (drawing.pixel < 40.0)
+        if (drawing.pixel <= farPixel)
             addAround(wish, i, rect, drawing.pixel, costOfTagged(wish, i), 3.0);
     return wish;
 }

@@ -10,6 +10,10 @@
 namespace sumpwright::ui::canvas
 {
 
+// Millimetres per pixel beyond which letters beside every pipe would hide the drawing: about 1:150 on a usual screen.
+// From there on only what is chosen, and vessels where there is room, are labelled.
+constexpr double farPixel = 40.0;
+
 LabelWish vesselWish(const plan::Vessel& vessel, const Drawing& drawing);
 LabelWish pumpWish(const plan::Pump& pump, QPointF place, const Drawing& drawing);
 LabelWish runWish(const RunItem& run, const Drawing& drawing);

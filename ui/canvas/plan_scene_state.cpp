@@ -81,8 +81,11 @@ void PlanScene::relabel()
         wishes.push_back(vesselWish(*vessel, m_drawing));
     for (const auto& pump : plan().pumps)
         wishes.push_back(pumpWish(*pump, m_pumps.at(pump->id)->pos(), m_drawing));
+    const bool far = m_drawing.pixel > farPixel;
     for (const auto& run : plan().runs) {
         const auto& item = *m_runs.at(run->id);
+        if (far && !item.chosen())
+            continue;
         wishes.push_back(runWish(item, m_drawing));
         for (auto& wish : runDetailWishes(item, m_drawing))
             wishes.push_back(std::move(wish));
