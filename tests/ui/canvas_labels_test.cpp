@@ -75,6 +75,16 @@ TEST(LabelPlacement, GivesOutSpotsThatCoverNothingFirst)
     EXPECT_EQ(placed[0].wish, 1U) << "the other would have covered the line, and this one's place";
 }
 
+TEST(LabelPlacement, LeavesADispensableLabelOutRatherThanCoverAPipe)
+{
+    Clutter clutter(64.0);
+    clutter.add({QLineF(-500.0, 0.0, 500.0, 0.0)}, cover::mark);
+    auto wish = wishAt(1, {{0, 0}});
+    EXPECT_EQ(placeLabels({wish}, clutter, 1.0).size(), 1U);
+    wish.dispensable = true;
+    EXPECT_TRUE(placeLabels({wish}, clutter, 1.0).empty());
+}
+
 TEST(LabelPlacement, CoversAPipeWithItsShortestTextOnly)
 {
     auto wish = wishAt(1, {{0, 0}});
