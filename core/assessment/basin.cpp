@@ -9,11 +9,6 @@ namespace sumpwright::assessment
 namespace
 {
 
-water::UprightVessel shapeOf(const Basin& basin)
-{
-    return std::move(water::UprightVessel::make(basin.plan, basin.layers)).value();
-}
-
 void takeMedium(Basin& basin, const plan::Vessel& vessel, const catalogue::Catalogue& catalogue)
 {
     if (!vessel.medium)
@@ -90,6 +85,11 @@ bool operator==(const Basin& a, const Basin& b)
     return a.id == b.id && a.kind == b.kind && a.plan == b.plan && a.bottom == b.bottom && a.rim == b.rim &&
            a.outlets == b.outlets && a.inlets == b.inlets && a.entry == b.entry && a.fault == b.fault &&
            std::equal(a.layers.begin(), a.layers.end(), b.layers.begin(), b.layers.end(), sameLayer);
+}
+
+water::UprightVessel shapeOf(const Basin& basin)
+{
+    return std::move(water::UprightVessel::make(basin.plan, basin.layers)).value();
 }
 
 units::Volume volumeAt(const Basin& basin, units::Elevation level)

@@ -54,6 +54,7 @@ struct Basin {
     friend bool operator==(const Basin& a, const Basin& b);
 };
 
+water::UprightVessel shapeOf(const Basin& basin); // of one without a fault
 units::Volume volumeAt(const Basin& basin, units::Elevation level);
 units::Elevation levelOf(const Basin& basin, units::Volume volume); // below its bottom counts as empty
 

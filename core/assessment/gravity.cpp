@@ -1,22 +1,14 @@
 #include "core/assessment/gravity.hpp"
 
 #include <algorithm>
-#include <cmath>
 
 #include "core/assessment/place_in.hpp"
+#include "core/hydraulics/flow_balance.hpp"
 
 namespace sumpwright::assessment
 {
 namespace
 {
-
-// A sump's pump takes what arrives: what rounding leaves of the two is no flow.
-units::Flow netOf(units::Flow pumped, units::Flow arrived)
-{
-    const units::Flow net = pumped + arrived;
-    const double rounding = 1e-12 * units::inCubicMetresPerSecond(arrived);
-    return std::abs(units::inCubicMetresPerSecond(net)) <= std::abs(rounding) ? units::Flow() : net;
-}
 
 bool isGravity(const DrawnRun& run) { return run.service == plan::Service::gravity; }
 
@@ -117,7 +109,7 @@ void Gravity::passBasin(std::size_t node, RunningState state, GravityFlows& flow
     bool tide = false;
     const Stage<units::Flow> arrived = arriving(node, flows, tide);
     const units::Flow pumped = *flows.inflow[node];
-    flows.inflow[node] = arrived ? Stage<units::Flow>(netOf(pumped, *arrived)) : arrived;
+    flows.inflow[node] = arrived ? Stage<units::Flow>(hydraulics::flowBalance(*arrived, -pumped)) : arrived;
     Throughflow through{Stage<Standing>::missingAs(Stage<units::Flow>()), {}};
     if (!basin.isSump())
         through = arrived ? throughflowOf(basin, *flows.inflow[node], state)

@@ -4,6 +4,7 @@
 #include <cmath>
 
 #include "core/assessment/rows.hpp"
+#include "core/floor/load_total.hpp"
 #include "core/floor/masses.hpp"
 #include "core/water/vessel_volume.hpp"
 
@@ -138,21 +139,16 @@ VesselLoad vesselLoadOf(const plan::Vessel& vessel, const LoadInput& input)
 
 Stage<FloorTotal> totalOf(const std::vector<VesselLoad>& vessels, LoadCase which, units::Area floorArea)
 {
-    FloorTotal total;
+    std::vector<floor::StandingMass> masses;
     for (const VesselLoad& vessel : vessels) {
         const Stage<Load>& load = vessel.in(which);
         if (!load)
             return Stage<FloorTotal>::missingAs(load);
-        total.mass += load->total;
-        if (!total.worstVessel.valid() || load->underFootprint > total.worstFootprint) {
-            total.worstFootprint = load->underFootprint;
-            total.worstVessel = vessel.id;
-        }
+        masses.push_back({load->total, vessel.footprint});
     }
-    total.weight = units::weightOf(total.mass);
-    if (floorArea > units::Area())
-        total.meanOverFloor = units::spreadOver(total.weight, floorArea);
-    return total;
+    const floor::LoadTotal total = floor::totalLoad(masses, floorArea);
+    return FloorTotal{total.mass, total.weight, total.meanOverFloor, total.worst,
+                      vessels.empty() ? base::Id{} : vessels[total.worstAt].id};
 }
 
 std::optional<LiveLoadComparison> comparisonOf(const FloorResult& result, const LoadInput& input)
@@ -167,12 +163,10 @@ std::optional<LiveLoadComparison> comparisonOf(const FloorResult& result, const 
     comparison.code = row->code;
     comparison.source = row->provenance.source;
     comparison.liveLoad = row->uniform;
-    comparison.worstFootprintRatio = total->worstFootprint / row->uniform;
-    if (total->meanOverFloor)
-        comparison.meanRatio = *total->meanOverFloor / row->uniform;
-    const units::GroundPressure perMetre =
-        units::spreadOver(units::weightOf(floor::waterMass(units::cubicMetres(1.0))), units::squareMetres(1.0));
-    comparison.waterDepth = units::metres(row->uniform / perMetre);
+    const auto ratios = floor::compareWithLiveLoad(total->worstFootprint, total->meanOverFloor, row->uniform);
+    comparison.worstFootprintRatio = ratios.worst;
+    comparison.meanRatio = ratios.mean;
+    comparison.waterDepth = ratios.waterDepth;
     return comparison;
 }
 

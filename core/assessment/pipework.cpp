@@ -8,7 +8,8 @@
 #include "core/assessment/pump_curve_of.hpp"
 #include "core/assessment/rows.hpp"
 #include "core/assessment/run_fittings.hpp"
-#include "core/hydraulics/friction.hpp"
+#include "core/hydraulics/fittings.hpp"
+#include "core/hydraulics/pipe_content.hpp"
 
 namespace sumpwright::assessment
 {
@@ -77,11 +78,13 @@ void settleLosses(DrawnRun& drawn, std::vector<FittingLoss> start, InnerLosses i
     drawn.fittings.insert(drawn.fittings.end(), end.begin(), end.end());
     drawn.fittings.insert(drawn.fittings.end(), placeless, inner.list.end());
     drawn.openingHead = inner.openingHead;
+    std::vector<double> coefficients;
     for (const FittingLoss& loss : drawn.fittings) {
-        drawn.sumK += loss.k * loss.count;
+        coefficients.push_back(loss.k * loss.count);
         drawn.shut = drawn.shut || loss.shut;
         drawn.oneWay = drawn.oneWay || loss.oneWay;
     }
+    drawn.sumK = hydraulics::sumOfCoefficients(coefficients);
 }
 
 DrawnRun drawnRun(const plan::Run& run, const PipeworkInput& input)
@@ -167,7 +170,7 @@ Pipework pipeworkOf(const PipeworkInput& input)
     return pipework;
 }
 
-units::Volume contentOf(const DrawnRun& run) { return hydraulics::boreArea(run.bore) * run.length; }
+units::Volume contentOf(const DrawnRun& run) { return hydraulics::pipeContent(run.bore, run.length); }
 
 units::Volume contentAbove(const DrawnRun& run, units::Elevation level)
 {
@@ -181,7 +184,7 @@ units::Volume contentAbove(const DrawnRun& run, units::Elevation level)
         else if (z < high)
             above += stretch.length * ((high - z) / (high - low));
     }
-    return hydraulics::boreArea(run.bore) * above;
+    return hydraulics::pipeContent(run.bore, above);
 }
 
 units::Elevation highestCentre(const DrawnRun& run)

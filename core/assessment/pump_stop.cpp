@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "core/assessment/place_in.hpp"
+#include "core/water/sump_filling.hpp"
 
 namespace sumpwright::assessment
 {
@@ -37,7 +38,7 @@ public:
     StoppedCircuit run()
     {
         m_stopped.standing = m_state.standing;
-        m_stopped.inPipes = runningContent(m_pipework, m_solved, RunningState::most);
+        m_stopped.pipes = runningContents(m_pipework, m_solved, RunningState::most);
         drainOverLips();
         if (m_circuit.sumps.size() != 1) {
             m_stopped.stop = Stage<PumpStop>::notComputed(
@@ -98,7 +99,7 @@ private:
             const units::Volume volume =
                 pressure ? (runs ? above : units::Volume()) : gravityShare(run, m_state.gravityRuns[i], above);
             add(pressure ? ComesDown::pipe : ComesDown::gravityRun, run.id, {}, volume);
-            m_stopped.inPipes -= volume;
+            m_stopped.pipes[i].volume -= volume;
         }
     }
 
@@ -158,8 +159,7 @@ private:
     void fill(const Basin& basin)
     {
         double low = units::inMetres(m_stop.startLevel), high = units::inMetres(m_stop.spillLevel);
-        const units::Volume full = volumeAt(basin, m_stop.spillLevel);
-        const bool spills = broughtAt(m_stop.spillLevel) > full;
+        const bool spills = broughtAt(m_stop.spillLevel) > volumeAt(basin, m_stop.spillLevel);
         for (int step = 0; !spills && !m_siphons.empty() && step < 200; ++step) {
             const double middle = 0.5 * (low + high);
             if (middle <= low || middle >= high)
@@ -174,13 +174,13 @@ private:
                 Standing{std::clamp(std::max(siphon.to, meets), siphon.to, siphon.from), HeldBy::siphonBack, {}};
             m_fromSiphons.push_back({ComesDown::siphonBack, basinAt(siphon.place).id, siphon.port, volume});
         }
-        const units::Volume brought = broughtAt(meets);
+        const auto filling = water::fillSump(shapeOf(basin), m_stop.spillLevel - basin.bottom, broughtAt(meets));
         for (const Contribution& contribution : m_fromSiphons)
             add(contribution.kind, contribution.element, contribution.port, contribution.volume);
-        m_stop.roomLeft = full - brought;
-        m_stop.spilled = std::max(-m_stop.roomLeft, units::Volume());
-        m_stop.volume = brought - m_stop.spilled;
-        m_stop.level = m_stop.spilled > units::Volume() ? m_stop.spillLevel : levelOf(basin, m_stop.volume);
+        m_stop.roomLeft = filling.roomLeft;
+        m_stop.spilled = filling.spilled;
+        m_stop.volume = filling.volume;
+        m_stop.level = m_stop.spilled > units::Volume() ? m_stop.spillLevel : basin.bottom + filling.depth;
         m_stopped.standing[sump()] =
             Standing{m_stop.level, m_stop.spilled > units::Volume() ? HeldBy::rim : HeldBy::balance, {}};
     }
@@ -205,19 +205,21 @@ bool pumpRuns(const Pipework& pipework, const Circuit& circuit)
     });
 }
 
-units::Volume runningContent(const Pipework& pipework, const SolvedCircuit& circuit, RunningState state)
+std::vector<RunContent> runningContents(const Pipework& pipework, const SolvedCircuit& circuit, RunningState state)
 {
     const bool runs = pumpRuns(pipework, circuit.circuit);
     const Stage<CircuitState>& solved = circuit.state[state];
-    units::Volume sum;
+    std::vector<RunContent> contents;
     for (std::size_t i = 0; i < circuit.circuit.runs.size(); ++i) {
         const DrawnRun& run = pipework.runs[circuit.circuit.runs[i]];
+        units::Volume volume;
         if (run.service == plan::Service::pressure)
-            sum += runs ? contentOf(run) : units::Volume();
+            volume = runs ? contentOf(run) : units::Volume();
         else if (solved)
-            sum += gravityShare(run, solved->gravityRuns[i], contentOf(run));
+            volume = gravityShare(run, solved->gravityRuns[i], contentOf(run));
+        contents.push_back({run.id, volume});
     }
-    return sum;
+    return contents;
 }
 
 StoppedCircuits stopPumps(const Pipework& pipework, const std::vector<Basin>& basins, const Circuits& circuits)

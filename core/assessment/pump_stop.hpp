@@ -13,7 +13,7 @@ namespace sumpwright::assessment
 struct StoppedCircuit {
     Stage<PumpStop> stop;                  // not computed without a sump, or with several
     std::vector<Stage<Standing>> standing; // of the circuit's basins, sump included
-    units::Volume inPipes;                 // what stays in the pipes
+    std::vector<RunContent> pipes;         // what stays in each of the circuit's runs
 
     friend bool operator==(const StoppedCircuit&, const StoppedCircuit&) = default;
 };
@@ -25,8 +25,8 @@ struct StoppedCircuits {
 
 StoppedCircuits stopPumps(const Pipework& pipework, const std::vector<Basin>& basins, const Circuits& circuits);
 
-// Water in the pipes of a circuit while it runs: pressure runs full, gravity runs that carry water half full.
-units::Volume runningContent(const Pipework& pipework, const SolvedCircuit& circuit, RunningState state);
+// Water in each run of a circuit while it runs: pressure runs full, gravity runs that carry water half full.
+std::vector<RunContent> runningContents(const Pipework& pipework, const SolvedCircuit& circuit, RunningState state);
 bool pumpRuns(const Pipework& pipework, const Circuit& circuit);
 
 } // namespace sumpwright::assessment

@@ -5,6 +5,8 @@
 #include <optional>
 #include <utility>
 
+#include "core/water/sump_filling.hpp"
+
 namespace sumpwright::assessment
 {
 namespace
@@ -133,9 +135,7 @@ private:
     double levelFor(std::size_t sump, units::Volume water) const
     {
         const Basin& basin = basinAt(sump);
-        if (water < units::Volume())
-            return units::inMetres(basin.bottom + water / basin.plan);
-        return units::inMetres(levelOf(basin, water));
+        return units::inMetres(basin.bottom + water::sumpDepth(shapeOf(basin), water));
     }
 
     std::optional<Reason> balance(std::size_t sump, units::Volume all)

@@ -34,13 +34,14 @@ Stage<VesselWater> brimFull(const Basin& basin)
     return waterOf(basin, standing);
 }
 
-void takeCircuit(WaterResult& result, const std::vector<Basin>& basins, const SolvedCircuit& solved,
+void takeCircuit(WaterResult& result, std::size_t number, const std::vector<Basin>& basins, const SolvedCircuit& solved,
                  const StoppedCircuit& stopped)
 {
     for (std::size_t i = 0; i < solved.circuit.basins.size(); ++i) {
         const std::size_t index = solved.circuit.basins[i];
         VesselResult& vessel = result.vessels[index];
         vessel.id = basins[index].id;
+        vessel.circuit = number;
         for (const RunningState state : allRunningStates) {
             const Stage<CircuitState>& circuit = solved.state[state];
             const WaterState as = state == RunningState::least ? WaterState::runningLeast : WaterState::runningMost;
@@ -70,17 +71,17 @@ const Stage<VesselWater>* addVessel(WaterTotal& total, const VesselResult& vesse
     return nullptr;
 }
 
-units::Volume inPipes(const Pipework& pipework, const SolvedCircuit& solved, const StoppedCircuit& stopped,
-                      WaterState state)
+std::vector<RunContent> contentsIn(const Pipework& pipework, const SolvedCircuit& solved, const StoppedCircuit& stopped,
+                                   WaterState state)
 {
     switch (state) {
     case WaterState::runningLeast:
-        return runningContent(pipework, solved, RunningState::least);
+        return runningContents(pipework, solved, RunningState::least);
     case WaterState::runningMost:
     case WaterState::toRim:
-        return runningContent(pipework, solved, RunningState::most);
+        return runningContents(pipework, solved, RunningState::most);
     case WaterState::pumpStopped:
-        return stopped.inPipes;
+        return stopped.pipes;
     }
     return {};
 }
@@ -93,7 +94,12 @@ Stage<WaterTotal> totalOf(const WaterResult& result, const Pipework& pipework, c
         if (const Stage<VesselWater>* missing = addVessel(total, vessel, state))
             return Stage<WaterTotal>::missingAs(*missing);
     for (std::size_t i = 0; i < circuits.all.size(); ++i) {
-        total.inPipes += inPipes(pipework, circuits.all[i], stopped.all[i], state);
+        for (const RunContent& content : contentsIn(pipework, circuits.all[i], stopped.all[i], state)) {
+            if (content.volume <= units::Volume())
+                continue;
+            total.inPipes += content.volume;
+            total.pipes.push_back(content);
+        }
         if (state == WaterState::pumpStopped && stopped.all[i].stop)
             total.spilled += stopped.all[i].stop->spilled;
     }
@@ -127,7 +133,7 @@ WaterResult waterResultOf(const Pipework& pipework, const std::vector<Basin>& ba
     WaterResult result;
     result.vessels.resize(basins.size());
     for (std::size_t i = 0; i < circuits.all.size(); ++i)
-        takeCircuit(result, basins, circuits.all[i], stopped.all[i]);
+        takeCircuit(result, i, basins, circuits.all[i], stopped.all[i]);
     for (const WaterState state : allWaterStates)
         result.totals[state] = totalOf(result, pipework, circuits, stopped, state);
     return result;

@@ -2,6 +2,7 @@
 // Levels m above datum; volumes of free water: pores of the medium count, water inside its grains does not.
 #pragma once
 
+#include <cstddef>
 #include <string>
 #include <vector>
 
@@ -36,15 +37,23 @@ struct VesselWater {
 
 struct VesselResult {
     base::Id id;
+    std::size_t circuit = 0; // number of the body of water it belongs to: runs and pumps join its vessels
     PerWaterState<Stage<VesselWater>> water;
     PerRunningState<Stage<units::Flow>> inflow; // all that comes in, pumped and by gravity
 
     friend bool operator==(const VesselResult&, const VesselResult&) = default;
 };
 
+struct RunContent {
+    base::Id run;
+    units::Volume volume; // what stands or flows in it
+    friend bool operator==(const RunContent&, const RunContent&) = default;
+};
+
 struct WaterTotal {
     units::Volume inVessels;
     units::Volume inPipes;
+    std::vector<RunContent> pipes; // those that hold water; they sum to inPipes
     units::Volume spilled;         // lost over a rim or an overflow that leads nowhere
     std::vector<base::Id> leftOut; // vessels whose level is not known, not counted
     units::Volume all() const { return inVessels + inPipes + spilled; }

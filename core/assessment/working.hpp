@@ -19,22 +19,47 @@ struct WorkingInput {
 
 struct Working {
     std::string worksheet; // id, e.g. "pipe-friction"
+    std::string output;    // the answer that is the result, e.g. "head_loss"
     std::vector<WorkingInput> inputs;
     std::string note; // "network-as-one-pipe": sum_k stands for all branches and fittings; otherwise empty
     friend bool operator==(const Working&, const Working&) = default;
 };
 
-// Nothing when the result has no value, so that there is nothing to work out. The duty point is shown as one pipe: that
-// of the first run of the worst path, with the K that gives the whole network's head. Of a mass the vessel's inside
-// sizes are told, so the worksheet's pressure is over the inside area.
+// Each is nothing when the result has no value, so that there is nothing to work out, and where no single worksheet
+// gives it: a K the person entered, a flow that divides over several outlets, water that spills.
+
+// Runs and fittings.
+std::optional<Working> workingOfRunFlow(const Assessment& assessment, base::Id run, RunningState state);
 std::optional<Working> workingOfRunLoss(const Assessment& assessment, base::Id run, RunningState state);
-// Of a fitting whose K is the table's, or that of a valve partly open; not of an overridden K, nor of a bend drawn at
-// an angle of its own.
+std::optional<Working> workingOfContent(const Assessment& assessment, base::Id run);
+std::optional<Working> workingOfSumK(const Assessment& assessment, base::Id run);
+// Without a flow in a full bore only the K is worked out.
 std::optional<Working> workingOfFitting(const Assessment& assessment, base::Id run, const FittingLoss& loss,
                                         RunningState state);
+std::optional<Working> workingOfGrade(const Assessment& assessment, base::Id tee, RunningState state);
+
+// Pumps. The duty point is shown as one pipe: that of the first run of the worst path, with the K that gives the whole
+// network's head.
 std::optional<Working> workingOfDutyPoint(const Assessment& assessment, base::Id pump, RunningState state);
 std::optional<Working> workingOfEnergy(const Assessment& assessment, base::Id pump);
+std::optional<Working> workingOfLift(const Assessment& assessment, base::Id pump); // of the worst path, least flow
+std::optional<Working> workingOfPumpHead(const Assessment& assessment, base::Id pump, units::Flow flow);
+
+// Water.
+std::optional<Working> workingOfWater(const Assessment& assessment, base::Id vessel, RunningState state);
 std::optional<Working> workingOfOverflow(const Assessment& assessment, base::Id vessel, RunningState state);
+std::optional<Working> workingOfInflow(const Assessment& assessment, base::Id vessel, RunningState state);
+std::optional<Working> workingOfPumpStop(const Assessment& assessment, base::Id sump);
+std::optional<Working> workingOfWaterTotal(const Assessment& assessment, WaterState state);
+// Of these vessels alone; and of the pipes alone.
+std::optional<Working> workingOfWaterIn(const Assessment& assessment, const std::vector<base::Id>& vessels,
+                                        WaterState state);
+std::optional<Working> workingOfWaterInPipes(const Assessment& assessment, WaterState state);
+
+// Floor and site.
 std::optional<Working> workingOfMass(const Assessment& assessment, base::Id vessel, LoadCase loadCase);
+std::optional<Working> workingOfLoadTotal(const Assessment& assessment, LoadCase loadCase);
+std::optional<Working> workingOfLiveLoad(const Assessment& assessment);
+std::optional<Working> workingOfAirPressure(const Assessment& assessment);
 
 } // namespace sumpwright::assessment

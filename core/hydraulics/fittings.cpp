@@ -219,6 +219,14 @@ double boreChangeCoefficient(units::Length upstream, units::Length downstream)
                                  : contractionCoefficient(upstream, downstream);
 }
 
+double sumOfCoefficients(const std::vector<double>& coefficients)
+{
+    double sum = 0.0;
+    for (const double k : coefficients)
+        sum += k;
+    return sum;
+}
+
 units::Head fittingLoss(double k, units::Velocity velocity)
 {
     const double v = units::inMetresPerSecond(velocity);

@@ -7,6 +7,7 @@
 #include <array>
 #include <optional>
 #include <string_view>
+#include <vector>
 
 #include "core/base/outcome.hpp"
 #include "core/units/measures.hpp"
@@ -80,6 +81,9 @@ double expansionCoefficient(units::Length smaller, units::Length larger);
 double contractionCoefficient(units::Length larger, units::Length smaller);
 // Either of them, by the direction of flow; 0 for equal bores.
 double boreChangeCoefficient(units::Length upstream, units::Length downstream);
+
+// Coefficients that all count the velocity in the same bore add up.
+double sumOfCoefficients(const std::vector<double>& coefficients);
 
 units::Head fittingLoss(double k, units::Velocity velocity);
 

@@ -2,10 +2,7 @@
 
 namespace sumpwright::worksheets
 {
-namespace
-{
-
-InputSpec quantity(std::string name, std::string meaning, units::KindId kind, std::string least, std::string most)
+InputSpec quantityInput(std::string name, std::string meaning, units::KindId kind, std::string least, std::string most)
 {
     InputSpec spec;
     spec.name = std::move(name);
@@ -16,22 +13,60 @@ InputSpec quantity(std::string name, std::string meaning, units::KindId kind, st
     return spec;
 }
 
-} // namespace
-
-InputSpec flowInput()
+InputSpec listInput(std::string name, std::string meaning, units::KindId kind, std::string least, std::string most)
 {
-    InputSpec spec = quantity("flow", "flow through the pipe", units::KindId::flow, "0 L/h", "1 m3/s");
+    InputSpec spec = quantityInput(std::move(name), std::move(meaning), kind, std::move(least), std::move(most));
+    spec.sort = InputSort::List;
+    return spec;
+}
+
+InputSpec optionally(InputSpec spec)
+{
+    spec.required = false;
+    return spec;
+}
+
+InputSpec moreThan(InputSpec spec)
+{
     spec.leastExcluded = true;
     return spec;
 }
 
-InputSpec boreInput() { return quantity("bore", "inside diameter of the pipe", units::KindId::length, "1 mm", "1 m"); }
+InputSpec levelInput(std::string name, std::string meaning)
+{
+    return quantityInput(std::move(name), std::move(meaning), units::KindId::elevation, "-500 m", "9000 m");
+}
 
-InputSpec lengthInput() { return quantity("length", "length of the pipe", units::KindId::length, "0 m", "10000 m"); }
+InputSpec areaInput(std::string name, std::string meaning)
+{
+    return quantityInput(std::move(name), std::move(meaning), units::KindId::area, "1 cm2", "1000000 m2");
+}
+
+InputSpec volumesInput(std::string name, std::string meaning)
+{
+    return listInput(std::move(name), std::move(meaning), units::KindId::volume, "0 L", "1000000 m3");
+}
+
+InputSpec flowInput()
+{
+    InputSpec spec = quantityInput("flow", "flow through the pipe", units::KindId::flow, "0 L/h", "1 m3/s");
+    spec.leastExcluded = true;
+    return spec;
+}
+
+InputSpec boreInput()
+{
+    return quantityInput("bore", "inside diameter of the pipe", units::KindId::length, "1 mm", "1 m");
+}
+
+InputSpec lengthInput()
+{
+    return quantityInput("length", "length of the pipe", units::KindId::length, "0 m", "10000 m");
+}
 
 InputSpec roughnessInput()
 {
-    InputSpec spec = quantity("roughness", "roughness of the pipe wall", units::KindId::length, "0 mm", "10 mm");
+    InputSpec spec = quantityInput("roughness", "roughness of the pipe wall", units::KindId::length, "0 mm", "10 mm");
     spec.ifAbsent = "0.0015 mm";
     return spec;
 }
@@ -39,15 +74,23 @@ InputSpec roughnessInput()
 InputSpec waterTemperatureInput()
 {
     InputSpec spec =
-        quantity("temperature", "temperature of the water", units::KindId::temperature, "0 degC", "40 degC");
+        quantityInput("temperature", "temperature of the water", units::KindId::temperature, "0 degC", "40 degC");
     spec.ifAbsent = "20 degC";
+    return spec;
+}
+
+InputSpec openingHeadInput()
+{
+    InputSpec spec = quantityInput("opening_head", "head that springs of non-return valves hold shut with",
+                                   units::KindId::head, "0 m", "100 m");
+    spec.ifAbsent = "0 m";
     return spec;
 }
 
 InputSpec sumKInput()
 {
     InputSpec spec =
-        quantity("sum_k", "sum of the loss coefficients of the fittings", units::KindId::ratio, "0", "10000");
+        quantityInput("sum_k", "sum of the loss coefficients of the fittings", units::KindId::ratio, "0", "10000");
     spec.sort = InputSort::Ratio;
     spec.ifAbsent = "0";
     return spec;

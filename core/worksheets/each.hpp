@@ -14,5 +14,20 @@ Worksheet pumpDuty();
 Worksheet pumpEnergy();
 Worksheet overflowLevel();
 Worksheet vesselMass();
+Worksheet pipeFlow();
+Worksheet pipeContent();
+Worksheet boreChange();
+Worksheet sumK();
+Worksheet gradeLine();
+Worksheet staticLift();
+Worksheet pumpHead();
+Worksheet flowBalance();
+Worksheet vesselWater();
+Worksheet sumpLevel();
+Worksheet pumpStop();
+Worksheet waterTotal();
+Worksheet loadTotal();
+Worksheet liveLoad();
+Worksheet airPressure();
 
 } // namespace sumpwright::worksheets

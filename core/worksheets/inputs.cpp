@@ -4,6 +4,7 @@
 
 #include "core/catalogue/nearest.hpp"
 #include "core/units/parse.hpp"
+#include "core/worksheets/lists.hpp"
 #include "core/worksheets/pump_points.hpp"
 
 namespace sumpwright::worksheets
@@ -44,14 +45,6 @@ bool isWithin(const Value& value, const InputSpec& spec)
     return spec.most.empty() || number <= limit(spec.most);
 }
 
-Outcome<Value> readNumber(const InputSpec& spec, const std::string& text, const units::NumberStyle& style)
-{
-    Outcome<Value> read = readValue(text, spec.kind, style);
-    if (read.ok() && !isWithin(*read, spec))
-        return Refusal{"worksheets.out-of-range", "", text.substr(0, 40) + " is out of range", acceptedBy(spec)};
-    return read;
-}
-
 Outcome<Value> readChoice(const InputSpec& spec, const std::string& text)
 {
     if (std::find(spec.choices.begin(), spec.choices.end(), text) != spec.choices.end())
@@ -87,6 +80,11 @@ Outcome<Value> readInput(const InputSpec& spec, const std::string& text, const c
         return readChoice(spec, text);
     case InputSort::CatalogueId:
         return readId(spec, text, tables);
+    case InputSort::List:
+    case InputSort::LoadList: {
+        const auto entries = readList(spec, text, style);
+        return entries.ok() ? Outcome<Value>(Value(text)) : Outcome<Value>(entries.refusal());
+    }
     case InputSort::Curve:
         break;
     }
@@ -104,7 +102,27 @@ std::string limitsOf(const InputSpec& spec)
     return limits;
 }
 
+std::string acceptedEntries(const InputSpec& spec)
+{
+    const std::string limits = limitsOf(spec);
+    const std::string each = limits.empty() ? "" : ", each " + limits;
+    if (spec.sort == InputSort::LoadList)
+        return "masses on areas, as \"T1: 1060 kg on 1.2 m2; T2: 300 kg on 0.5 m2\"" + each;
+    if (spec.kind == units::KindId::ratio)
+        return "plain numbers parted by semicolons, as \"0.9; 2*0.4\"" + each;
+    return "each entry a " + std::string(units::kindName(spec.kind)) + ", parted by semicolons, with a name before a " +
+           "colon or without" + each + " (" + std::string(units::acceptedUnits(spec.kind)) + ")";
+}
+
 } // namespace
+
+Outcome<Value> readNumber(const InputSpec& spec, const std::string& text, const units::NumberStyle& style)
+{
+    Outcome<Value> read = readValue(text, spec.kind, style);
+    if (read.ok() && !isWithin(*read, spec))
+        return Refusal{"worksheets.out-of-range", "", text.substr(0, 40) + " is out of range", acceptedBy(spec)};
+    return read;
+}
 
 std::string acceptedBy(const InputSpec& spec)
 {
@@ -117,6 +135,9 @@ std::string acceptedBy(const InputSpec& spec)
         return "an id of the " + spec.choices.front() + " table";
     case InputSort::Curve:
         return "points as \"0 L/h: 3.2 m; 1125 L/h: 2.9 m; 4500 L/h: 0 m\"";
+    case InputSort::List:
+    case InputSort::LoadList:
+        return acceptedEntries(spec);
     case InputSort::Quantity:
         break;
     }
@@ -136,6 +157,26 @@ Outcome<bool> Inputs::add(const InputSpec& spec, const std::string& text, const 
     return true;
 }
 
+std::optional<Refusal> faultOf(const Worksheet& worksheet, const InputText& input, const catalogue::Catalogue& tables,
+                               const units::NumberStyle& style)
+{
+    const InputSpec* spec = worksheet.input(input.name);
+    if (!spec)
+        return unknownInput(worksheet, input.name);
+    const Outcome<Value> read = readInput(*spec, input.text, tables, style);
+    return read.ok() ? std::nullopt : std::optional(atInput(input.name, read.refusal()));
+}
+
+std::vector<std::string> missingInputs(const Worksheet& worksheet, const std::vector<InputText>& texts)
+{
+    std::vector<std::string> missing;
+    for (const InputSpec& spec : worksheet.inputs)
+        if (spec.required && spec.ifAbsent.empty() &&
+            std::none_of(texts.begin(), texts.end(), [&spec](const InputText& text) { return text.name == spec.name; }))
+            missing.push_back(spec.name);
+    return missing;
+}
+
 Outcome<Inputs> Inputs::read(const Worksheet& worksheet, const std::vector<InputText>& texts,
                              const catalogue::Catalogue& tables, const units::NumberStyle& style)
 {
@@ -148,7 +189,7 @@ Outcome<Inputs> Inputs::read(const Worksheet& worksheet, const std::vector<Input
         if (given(text->name) != text)
             return Refusal{"worksheets.given-twice", text->name, "this input is given twice", "give it once"};
     }
-    Inputs inputs(tables, style);
+    Inputs inputs(worksheet, tables, style);
     for (const InputSpec& spec : worksheet.inputs) {
         const auto text = given(spec.name);
         const bool copies = spec.ifAbsent.rfind('=', 0) == 0;
@@ -166,6 +207,15 @@ Outcome<Inputs> Inputs::read(const Worksheet& worksheet, const std::vector<Input
         }
     }
     return inputs;
+}
+
+std::vector<ListEntry> Inputs::list(std::string_view name) const
+{
+    if (!has(name))
+        return {};
+    const InputSpec* spec = m_worksheet->input(name);
+    base::ensure(spec, "a list among the inputs");
+    return std::move(readList(*spec, word(name), m_style)).value();
 }
 
 std::string Inputs::shown(std::string_view name) const

@@ -7,6 +7,7 @@
 
 #include "core/base/ensure.hpp"
 #include "core/base/outcome.hpp"
+#include "core/worksheets/lists.hpp"
 #include "core/worksheets/worksheet.hpp"
 
 namespace sumpwright::worksheets
@@ -28,7 +29,8 @@ public:
     }
     double ratio(std::string_view name) const { return get<double>(name); }
     const std::string& word(std::string_view name) const { return get<std::string>(name); }
-    std::string shown(std::string_view name) const; // for people, in the number style of the inputs
+    std::vector<ListEntry> list(std::string_view name) const; // none where it is not given
+    std::string shown(std::string_view name) const;           // for people, in the number style of the inputs
 
     const std::vector<NamedValue>& values() const { return m_values; }
     const catalogue::Catalogue& tables() const { return *m_tables; }
@@ -36,10 +38,14 @@ public:
     const std::string& currency() const { return m_currency; } // as written in a price; empty: none
 
 private:
-    Inputs(const catalogue::Catalogue& tables, const units::NumberStyle& style) : m_tables(&tables), m_style(style) {}
+    Inputs(const Worksheet& worksheet, const catalogue::Catalogue& tables, const units::NumberStyle& style)
+        : m_worksheet(&worksheet), m_tables(&tables), m_style(style)
+    {
+    }
     const NamedValue* find(std::string_view name) const;
     base::Outcome<bool> add(const InputSpec& spec, const std::string& text, const units::NumberStyle& style);
 
+    const Worksheet* m_worksheet;
     const catalogue::Catalogue* m_tables;
     units::NumberStyle m_style;
     std::vector<NamedValue> m_values;
@@ -48,5 +54,14 @@ private:
 
 // "more than 0 mm, at most 1 m (m, cm, mm, ft, in)": what an input accepts, in one line.
 std::string acceptedBy(const InputSpec& spec);
+
+// A number of the input's kind inside its limits. Refusal: "worksheets.out-of-range", those of units::parse.
+base::Outcome<Value> readNumber(const InputSpec& spec, const std::string& text, const units::NumberStyle& style);
+
+// What is wrong with one input's text by itself, whatever the others are; nothing when it is accepted.
+std::optional<base::Refusal> faultOf(const Worksheet& worksheet, const InputText& input,
+                                     const catalogue::Catalogue& tables, const units::NumberStyle& style);
+// The inputs that are needed and have neither a text nor a default, in order.
+std::vector<std::string> missingInputs(const Worksheet& worksheet, const std::vector<InputText>& texts);
 
 } // namespace sumpwright::worksheets

@@ -23,6 +23,7 @@ struct PipeNumbers {
     double relativeRoughness;
     double factor;
     units::Head friction;
+    units::Head opening;
     units::Head fittings;
 };
 
@@ -35,7 +36,11 @@ void showWorking(AnswerDraft& draft, const PipeNumbers& n)
                ")");
     draft.work("h_f = f L/D v²/(2 g) = ", n.factor, " × ", n.pipe.length, " / ", bore, " × (", n.velocity,
                ")² / (2 × 9.80665 m/s²) = ", n.friction);
-    draft.work("h_k = ΣK v²/(2 g) = ", n.sumK, " × (", n.velocity, ")² / (2 × 9.80665 m/s²) = ", n.fittings);
+    if (n.opening > units::Head())
+        draft.work("h_k = ΣK v²/(2 g) + h_spring = ", n.sumK, " × (", n.velocity, ")² / (2 × 9.80665 m/s²) + ",
+                   n.opening, " = ", n.fittings);
+    else
+        draft.work("h_k = ΣK v²/(2 g) = ", n.sumK, " × (", n.velocity, ")² / (2 × 9.80665 m/s²) = ", n.fittings);
     draft.work("h = h_f + h_k = ", n.friction, " + ", n.fittings, " = ", n.friction + n.fittings);
 }
 
@@ -58,7 +63,8 @@ base::Outcome<Answer> compute(const Inputs& inputs)
     n.reynolds = hydraulics::reynoldsNumber(n.flow, n.pipe.bore, n.viscosity);
     n.factor = hydraulics::frictionFactor(n.reynolds, n.relativeRoughness);
     n.friction = hydraulics::frictionLoss(n.pipe, n.flow, n.viscosity);
-    n.fittings = hydraulics::fittingLoss(n.sumK, n.velocity);
+    n.opening = inputs.get<units::Head>("opening_head");
+    n.fittings = hydraulics::fittingLoss(n.sumK, n.velocity) + n.opening;
 
     const bool transition = hydraulics::regimeOf(n.reynolds) == FlowRegime::Transition;
     const bool rough = n.relativeRoughness > hydraulics::roughestCharted;
@@ -87,7 +93,8 @@ Worksheet pipeFriction()
     sheet.id = "pipe-friction";
     sheet.question = "How much head does a full pipe cost?";
     sheet.formula = "h = (f L/D + ΣK) v²/(2 g), v = Q / (π/4 D²), f by friction-factor";
-    sheet.inputs = {flowInput(), boreInput(), lengthInput(), roughnessInput(), waterTemperatureInput(), sumKInput()};
+    sheet.inputs = {flowInput(), boreInput(),       lengthInput(), roughnessInput(), waterTemperatureInput(),
+                    sumKInput(), openingHeadInput()};
     sheet.outputs = {{"velocity", "mean velocity", "m/s"},
                      {"reynolds", "Reynolds number", "1"},
                      {"friction_factor", "Darcy friction factor", "1"},

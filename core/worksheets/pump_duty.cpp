@@ -3,7 +3,7 @@
 #include "core/worksheets/answer_draft.hpp"
 #include "core/worksheets/common_inputs.hpp"
 #include "core/worksheets/each.hpp"
-#include "core/worksheets/pump_points.hpp"
+#include "core/worksheets/pump_inputs.hpp"
 
 namespace sumpwright::worksheets
 {
@@ -11,45 +11,10 @@ namespace
 {
 
 using base::Outcome;
-using base::Refusal;
-using hydraulics::PumpCurve;
 
-const Note invented{"pump-invented", "The pump is invented, typical shape: put in the points of yours."};
 const Note noPower{"pump-power-unknown", "The points say nothing about power: no electrical power, no energy."};
 const Note runOut{"pump-run-out",
                   "The duty point lies past the last point of the curve: an estimate, and hard on a pump."};
-
-PumpCurve curveOf(const catalogue::Pump& pump)
-{
-    std::vector<hydraulics::PumpPoint> points;
-    for (const catalogue::PumpPoint& point : pump.points)
-        points.push_back({point.flow, point.head});
-    std::vector<hydraulics::PumpPowerPoint> power;
-    for (const catalogue::PowerPoint& point : pump.power)
-        power.push_back({point.flow, point.input});
-    const auto curve = PumpCurve::fromPoints(points, power.size() == 1 ? hydraulics::PumpPower(power.front().power)
-                                                                       : hydraulics::PumpPower(power));
-    base::ensure(curve.ok(), "the pumps of the table have curves");
-    return *curve;
-}
-
-Outcome<PumpCurve> curveFrom(const Inputs& inputs)
-{
-    if (inputs.has("pump") == inputs.has("points"))
-        return Refusal{"worksheets.one-of", "pump",
-                       inputs.has("pump") ? "both pump and points are given" : "neither pump nor points is given",
-                       "one of them: a pump of the table, or the points of a curve"};
-    if (inputs.has("pump"))
-        return curveOf(**inputs.tables().pump(inputs.word("pump")));
-    const auto points = readPumpPoints(inputs.word("points"), inputs.style());
-    base::ensure(points.ok(), "points that could be read once can be read again");
-    const auto curve = PumpCurve::fromPoints(*points);
-    if (curve.ok())
-        return curve;
-    Refusal refusal = curve.refusal();
-    refusal.place = refusal.place == "points" ? "points" : "points, " + refusal.place;
-    return refusal;
-}
 
 void showWorking(AnswerDraft& draft, const Inputs& inputs, const hydraulics::DutyPoint& duty)
 {
@@ -67,7 +32,7 @@ void showWorking(AnswerDraft& draft, const Inputs& inputs, const hydraulics::Dut
 
 Outcome<Answer> compute(const Inputs& inputs)
 {
-    const Outcome<PumpCurve> curve = curveFrom(inputs);
+    const Outcome<hydraulics::PumpCurve> curve = pumpCurveOf(inputs);
     if (!curve)
         return curve.refusal();
     const auto water = nature::waterAt(inputs.get<units::Temperature>("temperature"));
@@ -96,7 +61,7 @@ Outcome<Answer> compute(const Inputs& inputs)
     if (!duty->electricalPower)
         draft.note(noPower.id);
     if (inputs.has("pump")) {
-        draft.note(invented.id);
+        draft.note(inventedPumpNote().id);
         draft.source((*inputs.tables().pump(inputs.word("pump")))->provenance.source);
     }
     if (duty->runOut)
@@ -110,32 +75,17 @@ Outcome<Answer> compute(const Inputs& inputs)
 
 std::vector<InputSpec> inputsOfPumpDuty()
 {
-    InputSpec pump;
-    pump.name = "pump";
-    pump.meaning = "a pump of the table; or give points";
-    pump.sort = InputSort::CatalogueId;
-    pump.required = false;
-    pump.choices = {"pumps"};
-    InputSpec points;
-    points.name = "points";
-    points.meaning = "points of the pump curve from flow 0 up; or give pump";
-    points.sort = InputSort::Curve;
-    points.required = false;
-    InputSpec speed;
-    speed.name = "speed";
-    speed.meaning = "speed / speed of the curve";
-    speed.sort = InputSort::Ratio;
-    speed.ifAbsent = "1";
-    speed.least = "0.1";
-    speed.most = "2";
     InputSpec lift;
     lift.name = "static_head";
     lift.meaning = "height from the water the pump draws from to the outlet, up positive";
     lift.kind = units::KindId::head;
     lift.least = "-100 m";
     lift.most = "100 m";
-    return {
-        pump, points, speed, lift, boreInput(), lengthInput(), roughnessInput(), sumKInput(), waterTemperatureInput()};
+    std::vector<InputSpec> inputs = pumpInputs();
+    for (InputSpec& spec : std::vector<InputSpec>{lift, boreInput(), lengthInput(), roughnessInput(), sumKInput(),
+                                                  waterTemperatureInput()})
+        inputs.push_back(std::move(spec));
+    return inputs;
 }
 
 } // namespace
@@ -157,7 +107,7 @@ Worksheet pumpDuty()
                      {"energy_per_year", "electrical energy in 8760 hours", "kWh"}};
     sheet.sources = {"darcy-weisbach", "colebrook-1939", "fritsch-butland-1984", "affinity-laws",
                      "pump-energy",    "tanaka-2001",    "iapws-sr6-08"};
-    sheet.notes = {invented, noPower, runOut, transitionNote()};
+    sheet.notes = {inventedPumpNote(), noPower, runOut, transitionNote()};
     sheet.compute = compute;
     return sheet;
 }

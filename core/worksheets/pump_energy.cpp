@@ -11,15 +11,13 @@ namespace sumpwright::worksheets
 namespace
 {
 
-constexpr units::Temperature assumed = units::celsius(20.0);
-
-const Note waterAssumed{"water-at-20-degc", "The water is taken at 20 degC."};
 const Note noPrice{"price-absent", "Without a price there is no cost."};
 
 base::Outcome<Answer> compute(const Inputs& inputs)
 {
-    const auto water = nature::waterAt(assumed);
-    base::ensure(water.ok(), "20 degC is in the range of water");
+    const auto water = nature::waterAt(inputs.get<units::Temperature>("temperature"));
+    if (!water)
+        return water.refusal();
     const auto flow = inputs.get<units::Flow>("flow");
     const auto head = inputs.get<units::Head>("head");
     const double efficiency = inputs.ratio("wire_to_water");
@@ -34,7 +32,6 @@ base::Outcome<Answer> compute(const Inputs& inputs)
     draft.work("P = ρ g Q H = ", water->density, " × 9.80665 m/s² × ", flow, " × ", head, " = ", hydraulic);
     draft.work("P_el = P / η = ", hydraulic, " / ", efficiency, " = ", electrical);
     draft.work("E = P_el × 8760 h = ", energy);
-    draft.note(waterAssumed.id);
     if (inputs.has("price")) {
         const auto price = inputs.get<units::EnergyPrice>("price");
         const units::Money cost = hydraulics::costPerYear(energy, price);
@@ -65,7 +62,7 @@ std::vector<InputSpec> inputsOfPumpEnergy()
     price.meaning = "price of electricity with its currency, as 0.31 EUR/kWh; without it no cost";
     price.kind = units::KindId::energyPrice;
     price.required = false;
-    return {flowInput(), head, efficiency, price};
+    return {flowInput(), head, efficiency, price, waterTemperatureInput()};
 }
 
 } // namespace
@@ -82,7 +79,7 @@ Worksheet pumpEnergy()
                      {"energy_per_year", "electrical energy in 8760 hours", "kWh"},
                      {"cost_per_year", "money for that energy, in the currency of the price", "currency"}};
     sheet.sources = {"pump-energy", "cgpm-1901", "tanaka-2001"};
-    sheet.notes = {waterAssumed, noPrice};
+    sheet.notes = {noPrice};
     sheet.compute = compute;
     return sheet;
 }

@@ -41,6 +41,10 @@ template <class Kind> base::Outcome<Value> asValue(base::Outcome<Kind> read)
 // The unit of each kind that worksheets use.
 constexpr std::pair<KindId, std::string_view> siUnits[] = {
     {KindId::length, "m"},
+    {KindId::elevation, "m"},
+    {KindId::area, "m2"},
+    {KindId::volume, "m3"},
+    {KindId::angle, "rad"},
     {KindId::head, "m"},
     {KindId::temperature, "degC"},
     {KindId::density, "kg/m3"},
@@ -73,6 +77,11 @@ base::Outcome<Value> readRatio(std::string_view text, const units::NumberStyle& 
 using Reader = base::Outcome<Value> (*)(std::string_view, const units::NumberStyle&);
 constexpr std::pair<KindId, Reader> readers[] = {
     {KindId::length, readAs<units::Length>},
+    {KindId::elevation, readAs<units::Elevation>},
+    {KindId::area, readAs<units::Area>},
+    {KindId::volume, readAs<units::Volume>},
+    {KindId::angle, readAs<units::Angle>},
+    {KindId::groundPressure, readAs<units::GroundPressure>},
     {KindId::temperature, readAs<units::Temperature>},
     {KindId::flow, readAs<units::Flow>},
     {KindId::head, readAs<units::Head>},

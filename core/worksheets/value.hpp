@@ -15,9 +15,10 @@ namespace sumpwright::worksheets
 {
 
 using Value =
-    std::variant<double, std::string, units::Length, units::Temperature, units::Density, units::DynamicViscosity,
-                 units::KinematicViscosity, units::Pressure, units::GroundPressure, units::Flow, units::Velocity,
-                 units::Head, units::Power, units::Energy, units::EnergyPrice, units::Money, units::Mass, units::Force>;
+    std::variant<double, std::string, units::Length, units::Elevation, units::Area, units::Volume, units::Angle,
+                 units::Temperature, units::Density, units::DynamicViscosity, units::KinematicViscosity,
+                 units::Pressure, units::GroundPressure, units::Flow, units::Velocity, units::Head, units::Power,
+                 units::Energy, units::EnergyPrice, units::Money, units::Mass, units::Force>;
 
 bool isWord(const Value& value);
 // Never minus zero; may be not finite when the quantity is. A word has no number: a promise of the caller.

@@ -1,5 +1,7 @@
 #include "core/floor/masses.hpp"
 
+#include <cmath>
+
 #include "core/units/measures.hpp"
 #include "core/worksheets/answer_draft.hpp"
 #include "core/worksheets/common_inputs.hpp"
@@ -17,6 +19,8 @@ const Note waterForLoads{"water-1000", "Water counts as 1000 kg/m3, 0.2 % on the
 const Note heavyFilling{"medium-high", "The medium counts at its heaviest usual filling: weigh a bucket of yours."};
 const Note noVerdict{"floor-not-judged",
                      "This is a weight, not a verdict on a floor: a licensed engineer and local codes decide."};
+
+const Note unevenLegs{"legs-uneven", "Shared evenly over the legs; real legs carry unevenly, some far more."};
 
 struct Body {
     units::Area footprint;
@@ -86,7 +90,7 @@ std::optional<Refusal> contentsFault(const Inputs& inputs)
     const bool water = inputs.has("water_depth");
     const bool medium = inputs.has("medium");
     if (water == medium)
-        return Refusal{"worksheets.one-of", "water_depth",
+        return Refusal{water ? "worksheets.one-of" : "worksheets.needs-one", "water_depth",
                        water ? "both water_depth and medium are given" : "neither water_depth nor medium is given",
                        "one of them: water alone, or a medium with medium_depth and flood_depth"};
     const std::string why = medium ? "a medium" : "water alone";
@@ -100,6 +104,8 @@ Outcome<Answer> compute(const Inputs& inputs)
     const Outcome<Body> body = bodyOf(inputs);
     if (!body)
         return body.refusal();
+    if (inputs.has("legs") && inputs.ratio("legs") != std::floor(inputs.ratio("legs")))
+        return Refusal{"worksheets.not-whole", "legs", "the number of legs is not whole", "a whole number, 1 to 1000"};
     if (const auto refusal = contentsFault(inputs))
         return *refusal;
     AnswerDraft draft(inputs);
@@ -108,14 +114,22 @@ Outcome<Answer> compute(const Inputs& inputs)
     const auto tare = inputs.get<units::Mass>("tare");
     const units::Mass mass = contents.full + tare;
     const units::Force weight = units::weightOf(mass);
-    const units::GroundPressure pressure = floor::pressureUnder(mass, body->footprint);
+    const bool own = inputs.has("footprint");
+    const units::Area footprint = own ? inputs.get<units::Area>("footprint") : body->footprint;
+    const units::GroundPressure pressure = floor::pressureUnder(mass, footprint);
     draft.put("mass", mass, medium);
     draft.put("weight", weight, medium);
     draft.put("pressure", pressure, medium);
     draft.put("drained_mass", contents.drained + tare, medium);
+    if (inputs.has("legs")) {
+        draft.put("leg_weight", weight / inputs.ratio("legs"), true);
+        draft.note(unevenLegs.id);
+    }
     draft.work("m = ", contents.full, " + ", tare, " = ", mass);
     draft.work("W = m g = ", mass, " × 9.80665 m/s² = ", weight);
-    draft.work("p = W / A = ", weight, " / (", body->area, ") = ", pressure);
+    draft.work("p = W / A = ", weight, " / (", own ? inputs.shown("footprint") : body->area, ") = ", pressure);
+    if (inputs.has("legs"))
+        draft.work("W_leg = W / n = ", weight, " / ", inputs.ratio("legs"), " = ", weight / inputs.ratio("legs"));
     draft.note(waterForLoads.id);
     draft.note(noVerdict.id);
     return draft.take();
@@ -157,6 +171,9 @@ std::vector<InputSpec> inputsOfVesselMass()
     tare.ifAbsent = "0 kg";
     tare.least = "0 kg";
     tare.most = "1e6 kg";
+    InputSpec legs =
+        optionally(quantityInput("legs", "legs or piers that carry it", units::KindId::ratio, "1", "1000"));
+    legs.sort = InputSort::Ratio;
     return {shape,
             optionalLength("diameter", "inside diameter of a round vessel", "100 m"),
             optionalLength("length", "inside length of a rectangular vessel", "100 m"),
@@ -165,7 +182,9 @@ std::vector<InputSpec> inputsOfVesselMass()
             medium,
             optionalLength("medium_depth", "depth of the medium", "10 m"),
             flood,
-            tare};
+            tare,
+            optionally(areaInput("footprint", "area it presses on; the inside area where not given")),
+            legs};
 }
 
 } // namespace
@@ -182,9 +201,10 @@ Worksheet vesselMass()
     sheet.outputs = {{"mass", "mass with its contents", "kg"},
                      {"weight", "weight on the floor", "N"},
                      {"pressure", "mean pressure under the footprint", "Pa"},
-                     {"drained_mass", "mass after draining: vessel and moist medium", "kg"}};
+                     {"drained_mass", "mass after draining: vessel and moist medium", "kg"},
+                     {"leg_weight", "weight on one leg, shared evenly, where legs are given", "N"}};
     sheet.sources = {"cgpm-1901"};
-    sheet.notes = {waterForLoads, heavyFilling, noVerdict};
+    sheet.notes = {waterForLoads, heavyFilling, unevenLegs, noVerdict};
     sheet.compute = compute;
     return sheet;
 }

@@ -23,13 +23,15 @@ enum class InputSort {
     Choice,      // one of the words in `choices`
     CatalogueId, // an id of the table named in `choices.front()`: "pumps", "fittings", "media"
     Curve,       // "0 L/h: 3.2 m; 1125 L/h: 2.9 m; ...": a pump's points
+    List,        // "T1: 12 L; B1: 4 L" or "12 L; 4 L": quantities, each with a name or without
+    LoadList,    // "T1: 1060 kg on 1.2 m2; ...": masses, each on its footprint
 };
 
 struct InputSpec {
     std::string name;    // as typed: "bore"
     std::string meaning; // "inside diameter of the pipe"
     InputSort sort = InputSort::Quantity;
-    units::KindId kind = units::KindId::ratio; // of a Quantity
+    units::KindId kind = units::KindId::ratio; // of a Quantity, or of each entry of a List
     std::string ifAbsent;                      // text of the default; "=bore": that input's value; empty: none
     bool required = true;                      // false: may stay empty (the formula has its own rule, see meaning)
     std::string least;                         // text of the smallest value accepted, "10 mm"; empty: no limit

@@ -37,6 +37,10 @@ std::string kindOf(const InputSpec& spec)
         return "choice";
     case InputSort::CatalogueId:
         return "id of the " + spec.choices.front() + " table";
+    case InputSort::List:
+        return "list of " + std::string(units::kindName(spec.kind));
+    case InputSort::LoadList:
+        return "list of mass on area";
     case InputSort::Curve:
         break;
     }

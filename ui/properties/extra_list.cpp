@@ -5,6 +5,7 @@
 #include <QPushButton>
 
 #include "core/plan/edits/run.hpp"
+#include "ui/properties/loss_section.hpp"
 
 namespace sumpwright::ui::properties
 {
@@ -34,6 +35,7 @@ public:
                        return change([&](auto& extra) { extra.lossCoefficient = k; });
                    },
                    ExtraList::tr("from the catalogue")));
+        addCounted();
         addWide(button(ExtraList::tr("Remove"), named(ExtraList::tr("Remove")), [this] {
             auto list = runNow().extraFittings;
             list.erase(list.begin() + static_cast<std::ptrdiff_t>(m_index));
@@ -42,6 +44,40 @@ public:
     }
 
 private:
+    // Of the run's losses that have no place of their own, the one of this row.
+    const assessment::FittingLoss* find(const assessment::Assessment& results) const
+    {
+        const auto* run = assessment::find(results.flow->runs, chosen().first());
+        if (!run)
+            return nullptr;
+        std::size_t before = m_index;
+        for (const auto& loss : run->fittings)
+            if (loss.place == assessment::FittingPlace::alongRun && before-- == 0)
+                return &loss;
+        return nullptr;
+    }
+    QString countedText(const assessment::Assessment& results) const
+    {
+        const auto* loss = find(results);
+        if (!loss)
+            return {};
+        const QString one = lossText(chosen().display(), *results.catalogue, *loss);
+        return loss->count == 1
+                   ? one
+                   : ExtraList::tr("%1 in all, each %2").arg(chosen().display().ratioText(loss->k * loss->count), one);
+    }
+    void addCounted()
+    {
+        auto* counted = addResult(
+            ExtraList::tr("Counted"), [this](const assessment::Assessment& results) { return countedText(results); },
+            [this](const assessment::Assessment& results) -> std::optional<assessment::Working> {
+                const auto* loss = find(results);
+                return loss ? assessment::workingOfFitting(results, chosen().first(), *loss,
+                                                           assessment::RunningState::least)
+                            : std::nullopt;
+            });
+        counted->setFullName(named(ExtraList::tr("Counted")));
+    }
     const plan::Run& runNow() const { return *chosen().plan().runs.find(chosen().first()); }
     QString named(const QString& what) const
     {

@@ -11,11 +11,17 @@ namespace sumpwright::ui::properties
 FloorLoadSection::FloorLoadSection(Chosen about, QWidget* parent) : Section(std::move(about), tr("Load"), parent)
 {
     for (const auto loadCase : {assessment::LoadCase::toRim, assessment::LoadCase::bedsFlooded})
-        addResult(text::heading(text::nameOf(loadCase)),
-                  [this, loadCase](const assessment::Assessment& results) { return totalText(results, loadCase); });
+        addResult(
+            text::heading(text::nameOf(loadCase)),
+            [this, loadCase](const assessment::Assessment& results) { return totalText(results, loadCase); },
+            [loadCase](const assessment::Assessment& results) {
+                return assessment::workingOfLoadTotal(results, loadCase);
+            });
     addUseRow();
-    addResult(tr("Compared with it"),
-              [this](const assessment::Assessment& results) { return comparisonText(results); });
+    auto* compared = addResult(
+        tr("Compared with it"), [this](const assessment::Assessment& results) { return comparisonText(results); },
+        &assessment::workingOfLiveLoad);
+    onRefresh([this, compared](const plan::Plan& plan) { setRowVisible(compared, !plan.site->floorUse.empty()); });
     addCaution(text::loadCaution());
 }
 

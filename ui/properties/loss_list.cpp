@@ -30,10 +30,13 @@ std::vector<LossPlace> placesNow(const Chosen& chosen)
 LossList::LossList(Chosen about, QWidget* parent) : RowList(std::move(about), tr("Bends, tees, entry and exit"), parent)
 {
     addHint(tr("Each K counts the velocity head in this run's bore. An empty K takes the catalogue's."));
-    addResult(tr("Sum of K"), [this](const assessment::Assessment& results) {
-        const auto* run = assessment::find(results.flow->runs, chosen().first());
-        return run ? chosen().display().ratioText(run->sumK) : QString();
-    });
+    addResult(
+        tr("Sum of K"),
+        [this](const assessment::Assessment& results) {
+            const auto* run = assessment::find(results.flow->runs, chosen().first());
+            return run ? chosen().display().ratioText(run->sumK) : QString();
+        },
+        [this](const assessment::Assessment& results) { return assessment::workingOfSumK(results, chosen().first()); });
 }
 
 RowList::Keys LossList::keysNow() const

@@ -42,7 +42,7 @@ LossSection::LossSection(Chosen run, LossPlace place, QWidget* parent)
 {
     setAccessibleName(label());
     if (m_place.role == assessment::FittingRole::boreChange) {
-        addResult(label(), [this](const auto& results) { return sourceText(results); });
+        addCounted(label());
         return;
     }
     m_k = optionalRatioField(
@@ -51,19 +51,23 @@ LossSection::LossSection(Chosen run, LossPlace place, QWidget* parent)
     addRow(label(), m_k);
     if (m_place.role == assessment::FittingRole::bend)
         addBendRow();
-    auto* counted = addResult(
-        tr("Counted"), [this](const auto& results) { return sourceText(results); },
+    addCounted(tr("Counted"))->setFullName(tr("Counted, %1").arg(label()));
+    m_reset = button(tr("Back to the catalogue's K"), tr("Back to the catalogue's K: %1").arg(label()),
+                     [this] { return override(std::nullopt); });
+    addWide(m_reset);
+    onRefresh([this](const plan::Plan& plan) { setRowVisible(m_reset, overridden(plan).has_value()); });
+}
+
+ResultField* LossSection::addCounted(const QString& caption)
+{
+    return addResult(
+        caption, [this](const auto& results) { return sourceText(results); },
         [this](const assessment::Assessment& results) -> std::optional<assessment::Working> {
             const auto* loss = find(results);
             return loss
                        ? assessment::workingOfFitting(results, chosen().first(), *loss, assessment::RunningState::least)
                        : std::nullopt;
         });
-    counted->setFullName(tr("Counted, %1").arg(label()));
-    m_reset = button(tr("Back to the catalogue's K"), tr("Back to the catalogue's K: %1").arg(label()),
-                     [this] { return override(std::nullopt); });
-    addWide(m_reset);
-    onRefresh([this](const plan::Plan& plan) { setRowVisible(m_reset, overridden(plan).has_value()); });
 }
 
 void LossSection::refreshResults()

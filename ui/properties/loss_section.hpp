@@ -36,6 +36,7 @@ private:
     plan::Edit override(std::optional<double> k) const;
     QString label() const; // "Bend at vertex 2"
     void addBendRow();
+    ResultField* addCounted(const QString& caption);
     QString sourceText(const assessment::Assessment& results) const;
 
     LossPlace m_place;

@@ -48,12 +48,16 @@ private:
             return runs.join(QStringLiteral(", "));
         });
         for (const auto state : assessment::allRunningStates)
-            addResult(state == assessment::RunningState::least ? TeeForm::tr("Water would stand at, least flow")
-                                                               : TeeForm::tr("Water would stand at, most flow"),
-                      [this, state](const assessment::Assessment& results) {
-                          const auto* tee = assessment::find(results.flow->tees, chosen().first());
-                          return tee ? text::stageText(chosen().display(), tee->grade[state]) : QString();
-                      });
+            addResult(
+                state == assessment::RunningState::least ? TeeForm::tr("Water would stand at, least flow")
+                                                         : TeeForm::tr("Water would stand at, most flow"),
+                [this, state](const assessment::Assessment& results) {
+                    const auto* tee = assessment::find(results.flow->tees, chosen().first());
+                    return tee ? text::stageText(chosen().display(), tee->grade[state]) : QString();
+                },
+                [this, state](const assessment::Assessment& results) {
+                    return assessment::workingOfGrade(results, chosen().first(), state);
+                });
         addHint(TeeForm::tr("The K each run suffers here is entered with that run."));
     }
 };

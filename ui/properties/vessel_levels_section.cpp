@@ -70,33 +70,43 @@ void VesselLevelsSection::addWaterResult(assessment::RunningState state)
                      display.quantityText(water->volume), display.quantityText(water->freeBoard));
         },
         [this, state](const assessment::Assessment& results) {
-            return assessment::workingOfOverflow(results, chosen().first(), state);
+            return assessment::workingOfWater(results, chosen().first(), state);
         });
 }
 
 void VesselLevelsSection::addInflowResult(assessment::RunningState state)
 {
     const QString label = state == assessment::RunningState::least ? tr("Inflow, least") : tr("Inflow, most");
-    addResult(label, [this, state](const assessment::Assessment& results) -> QString {
-        const auto* vessel = assessment::find(results.water->vessels, chosen().first());
-        return vessel ? text::stageText(chosen().display(), vessel->inflow[state]) : QString();
-    });
+    addResult(
+        label,
+        [this, state](const assessment::Assessment& results) -> QString {
+            const auto* vessel = assessment::find(results.water->vessels, chosen().first());
+            return vessel ? text::stageText(chosen().display(), vessel->inflow[state]) : QString();
+        },
+        [this, state](const assessment::Assessment& results) {
+            return assessment::workingOfInflow(results, chosen().first(), state);
+        });
 }
 
 void VesselLevelsSection::addPumpStopResult()
 {
-    addResult(tr("After pump stop"), [this](const assessment::Assessment& results) -> QString {
-        const auto* sump = assessment::find(results.sumps->sumps, chosen().first());
-        if (!sump)
-            return {};
-        if (!sump->pumpStop)
-            return text::whyMissing(sump->pumpStop);
-        const auto display = chosen().display();
-        const auto& stop = *sump->pumpStop;
-        if (units::inLitres(stop.spilled) > 0.0)
-            return tr("%1, %2 spill").arg(display.quantityText(stop.level), display.quantityText(stop.spilled));
-        return tr("%1, room left %2").arg(display.quantityText(stop.level), display.quantityText(stop.roomLeft));
-    });
+    addResult(
+        tr("After pump stop"),
+        [this](const assessment::Assessment& results) -> QString {
+            const auto* sump = assessment::find(results.sumps->sumps, chosen().first());
+            if (!sump)
+                return {};
+            if (!sump->pumpStop)
+                return text::whyMissing(sump->pumpStop);
+            const auto display = chosen().display();
+            const auto& stop = *sump->pumpStop;
+            if (units::inLitres(stop.spilled) > 0.0)
+                return tr("%1, %2 spill").arg(display.quantityText(stop.level), display.quantityText(stop.spilled));
+            return tr("%1, room left %2").arg(display.quantityText(stop.level), display.quantityText(stop.roomLeft));
+        },
+        [this](const assessment::Assessment& results) {
+            return assessment::workingOfPumpStop(results, chosen().first());
+        });
 }
 
 } // namespace sumpwright::ui::properties

@@ -4,6 +4,7 @@
 #include <QRegularExpression>
 
 #include "ui/text/names.hpp"
+#include "ui/text/units_on_screen.hpp"
 
 namespace sumpwright::ui::text
 {
@@ -27,7 +28,8 @@ QString readable(const QString& sentence)
 // Sentences of the core are looked up whole; one that carries names or numbers and has no translation stays English.
 QString translated(const std::string& sentence)
 {
-    return sentence.empty() ? QString() : readable(QCoreApplication::translate("Refusals", sentence.c_str()));
+    return sentence.empty() ? QString()
+                            : readable(unitsOnScreen(QCoreApplication::translate("Refusals", sentence.c_str())));
 }
 
 QString placeWords(const std::string& place)

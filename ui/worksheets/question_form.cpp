@@ -2,11 +2,13 @@
 
 #include <QComboBox>
 #include <QFormLayout>
+#include <QKeyEvent>
 #include <QLabel>
 #include <QLineEdit>
 
 #include "ui/style/palette.hpp"
 #include "ui/style/type.hpp"
+#include "ui/text/units_on_screen.hpp"
 
 namespace sumpwright::ui::worksheets
 {
@@ -22,6 +24,16 @@ QString labelOf(const InputSpec& input)
 {
     QString words = QString::fromStdString(input.name);
     return words.replace(u'_', u' ');
+}
+
+constexpr int longestText = 400'000; // a list of every pipe of a large plan
+
+// "= bore" reads "as bore".
+QString defaultText(const InputSpec& input)
+{
+    const QString text = QString::fromStdString(input.ifAbsent);
+    return text.startsWith(u'=') ? QuestionForm::tr("as %1").arg(text.mid(1).replace(u'_', u' '))
+                                 : text::unitsOnScreen(text);
 }
 
 QStringList idsOf(const InputSpec& input, const catalogue::Catalogue& tables)
@@ -48,8 +60,8 @@ QStringList idsOf(const InputSpec& input, const catalogue::Catalogue& tables)
 } // namespace
 
 QuestionForm::QuestionForm(const sumpwright::worksheets::Worksheet& worksheet, const catalogue::Catalogue& tables,
-                           QWidget* parent)
-    : QWidget(parent)
+                           FaultOf faultOf, QWidget* parent)
+    : QWidget(parent), m_faultOf(std::move(faultOf))
 {
     auto* rows = new QFormLayout(this);
     rows->setContentsMargins(0, 0, 0, 0);
@@ -67,20 +79,24 @@ void QuestionForm::addField(const InputSpec& input, QWidget* field)
     auto* label = new QLabel(labelOf(input), this);
     label->setBuddy(field);
     field->setAccessibleName(labelOf(input));
-    field->setToolTip(QString::fromStdString(input.meaning));
+    field->setToolTip(text::unitsOnScreen(QString::fromStdString(input.meaning)));
     static_cast<QFormLayout*>(layout())->addRow(label, field);
 }
 
 void QuestionForm::addLine(const InputSpec& input)
 {
     auto* line = new QLineEdit(this);
+    line->setMaxLength(longestText);
+    line->setMinimumHeight(style::leastTarget);
     if (!input.ifAbsent.empty())
-        line->setPlaceholderText(QString::fromStdString(input.ifAbsent));
+        line->setPlaceholderText(defaultText(input));
     else if (!input.required)
         line->setPlaceholderText(tr("may stay empty"));
-    connect(line, &QLineEdit::textChanged, this, &QuestionForm::edited);
+    line->installEventFilter(this);
+    connect(line, &QLineEdit::textEdited, this, [this, line] { typed(line); });
+    connect(line, &QLineEdit::returnPressed, this, [this, line] { handOver(line); });
     addField(input, line);
-    m_fields.push_back({QString::fromStdString(input.name), line, nullptr});
+    m_fields.push_back({QString::fromStdString(input.name), line, nullptr, {}});
 }
 
 void QuestionForm::addChoice(const InputSpec& input, const catalogue::Catalogue& tables)
@@ -94,14 +110,14 @@ void QuestionForm::addChoice(const InputSpec& input, const catalogue::Catalogue&
         choice->setCurrentIndex(at);
     connect(choice, &QComboBox::currentIndexChanged, this, &QuestionForm::edited);
     addField(input, choice);
-    m_fields.push_back({QString::fromStdString(input.name), nullptr, choice});
+    m_fields.push_back({QString::fromStdString(input.name), nullptr, choice, {}});
 }
 
 std::vector<sumpwright::worksheets::InputText> QuestionForm::texts() const
 {
     std::vector<sumpwright::worksheets::InputText> texts;
     for (const Field& field : m_fields) {
-        const QString text = field.line ? field.line->text().trimmed() : field.choice->currentData().toString();
+        const QString text = field.line ? field.taken : field.choice->currentData().toString();
         if (!text.isEmpty())
             texts.push_back({field.name.toStdString(), text.toStdString()});
     }
@@ -110,17 +126,20 @@ std::vector<sumpwright::worksheets::InputText> QuestionForm::texts() const
 
 void QuestionForm::set(const QString& name, const QString& text)
 {
-    for (const Field& field : m_fields) {
+    for (Field& field : m_fields) {
         if (field.name != name)
             continue;
-        if (field.line)
-            field.line->setText(text);
-        else if (const int at = field.choice->findData(text); at >= 0)
+        if (field.line) {
+            field.taken = text::unitsOnScreen(text);
+            field.line->setText(field.taken);
+            field.line->setCursorPosition(0); // of a text too long for the field its start is shown
+        } else if (const int at = field.choice->findData(text); at >= 0) {
             field.choice->setCurrentIndex(at);
+        }
     }
 }
 
-void QuestionForm::markRefused(const QString& name)
+void QuestionForm::markRefused(const QString& name, const QString& why)
 {
     const QColor fault = style::themeOf(*this).fault;
     for (const Field& field : m_fields) {
@@ -130,7 +149,74 @@ void QuestionForm::markRefused(const QString& name)
         if (field.name == name)
             colours.setColor(QPalette::Text, fault);
         field.line->setPalette(colours);
+        field.line->setAccessibleDescription(field.name == name ? why : QString());
     }
+}
+
+QuestionForm::Field* QuestionForm::fieldOf(const QObject* line)
+{
+    for (Field& field : m_fields)
+        if (field.line && field.line == line)
+            return &field;
+    return nullptr;
+}
+
+std::optional<base::Refusal> QuestionForm::take(Field& field)
+{
+    const QString text = field.line->text().trimmed();
+    if (!text.isEmpty()) // an empty field is no mistake: it is not filled in yet
+        if (auto refusal = m_faultOf({field.name.toStdString(), text.toStdString()}))
+            return refusal;
+    field.taken = text;
+    Q_EMIT edited();
+    return std::nullopt;
+}
+
+void QuestionForm::typed(const QObject* line)
+{
+    if (Field* field = fieldOf(line); take(*field)) // not yet, or not at all: told when it is handed over
+        Q_EMIT givenBack();
+}
+
+void QuestionForm::handOver(const QObject* line)
+{
+    Field* field = fieldOf(line);
+    if (field->line->text().trimmed() == field->taken)
+        return;
+    if (const auto refusal = take(*field))
+        Q_EMIT refused(field->name, *refusal);
+}
+
+bool QuestionForm::giveBack(const QObject* line)
+{
+    const Field* field = fieldOf(line);
+    if (field->line->text().trimmed() == field->taken)
+        return false;
+    field->line->setText(field->taken);
+    field->line->selectAll();
+    Q_EMIT givenBack();
+    return true;
+}
+
+bool QuestionForm::eventFilter(QObject* watched, QEvent* event)
+{
+    if (!fieldOf(watched))
+        return QWidget::eventFilter(watched, event);
+    if (event->type() == QEvent::FocusOut) {
+        const auto reason = static_cast<QFocusEvent*>(event)->reason();
+        if (reason != Qt::PopupFocusReason && reason != Qt::ActiveWindowFocusReason)
+            handOver(watched);
+    } else if (event->type() == QEvent::ShortcutOverride) {
+        const Field* field = fieldOf(watched);
+        if (static_cast<QKeyEvent*>(event)->key() == Qt::Key_Escape && field->line->text().trimmed() != field->taken) {
+            event->accept(); // Esc belongs to the field while it holds something to give back
+            return true;
+        }
+    } else if (event->type() == QEvent::KeyPress && static_cast<QKeyEvent*>(event)->key() == Qt::Key_Escape) {
+        if (giveBack(watched))
+            return true;
+    }
+    return QWidget::eventFilter(watched, event);
 }
 
 } // namespace sumpwright::ui::worksheets

@@ -1,6 +1,10 @@
 // QuestionForm: the inputs of one worksheet as labelled fields, prefilled with defaults or with a plan's own numbers.
+// What is typed counts as soon as it can be read. What cannot is refused when it is handed over by Enter or by leaving
+// the field: the value before stays, Esc gives its text back.
 #pragma once
 
+#include <functional>
+#include <optional>
 #include <vector>
 
 #include <QWidget>
@@ -21,27 +25,43 @@ class QuestionForm : public QWidget
     Q_OBJECT
 
 public:
-    QuestionForm(const sumpwright::worksheets::Worksheet& worksheet, const catalogue::Catalogue& tables,
-                 QWidget* parent);
+    // What is wrong with one input by itself.
+    using FaultOf = std::function<std::optional<base::Refusal>(const sumpwright::worksheets::InputText&)>;
 
-    // Texts as they stand in the fields; empty fields are left out, so that defaults hold.
+    QuestionForm(const sumpwright::worksheets::Worksheet& worksheet, const catalogue::Catalogue& tables,
+                 FaultOf faultOf, QWidget* parent);
+
+    // Values as they were taken; empty fields are left out, so that defaults hold.
     std::vector<sumpwright::worksheets::InputText> texts() const;
     void set(const QString& name, const QString& text);
-    void markRefused(const QString& name); // the field of this input; empty: none
+    // Marks the field of this input as refused and tells assistive technology why; an empty name: none.
+    void markRefused(const QString& name, const QString& why = {});
 
 Q_SIGNALS:
-    void edited();
+    void edited(); // a value was taken
+    void refused(const QString& name, const base::Refusal& refusal);
+    void givenBack(); // what was refused is gone
+
+protected:
+    bool eventFilter(QObject* watched, QEvent* event) override;
 
 private:
     struct Field {
         QString name;
         QLineEdit* line = nullptr; // one of the two
         QComboBox* choice = nullptr;
+        QString taken; // the text last taken
     };
     void addLine(const sumpwright::worksheets::InputSpec& input);
     void addChoice(const sumpwright::worksheets::InputSpec& input, const catalogue::Catalogue& tables);
     void addField(const sumpwright::worksheets::InputSpec& input, QWidget* field);
+    Field* fieldOf(const QObject* line);
+    std::optional<base::Refusal> take(Field& field); // what is in its line
+    void typed(const QObject* line);
+    void handOver(const QObject* line);
+    bool giveBack(const QObject* line); // false: there was nothing to give back
 
+    FaultOf m_faultOf;
     std::vector<Field> m_fields;
 };
 

@@ -3,6 +3,7 @@
 #pragma once
 
 #include <functional>
+#include <optional>
 
 #include <QWidget>
 
@@ -35,18 +36,32 @@ public:
     void open(const assessment::Working& working); // the worksheet of a result, with its numbers
     QString answerText() const;                    // as copied
 
+protected:
+    void changeEvent(QEvent* event) override;
+
 private:
+    enum class Tone { silent, quiet, fault };
+
     void choose(int index);
     void compute();
+    void refuse(const QString& name, const base::Refusal& refusal, bool stays);
+    void say(Tone tone, const QString& words); // under the form
+    void recolour();
+    void showOrigin(const std::optional<assessment::Working>& working);
+    QString keptText(const QString& name) const;
+    std::string styled(const sumpwright::worksheets::InputSpec& spec, const std::string& text) const;
     void showAnswer(const sumpwright::worksheets::Answer& answer);
 
     document::Document& m_document;
     std::function<text::DisplaySettings()> m_display;
     QComboBox* m_question;
     QLabel* m_formula;
+    QLabel* m_origin; // that its numbers are the plan's
     QVBoxLayout* m_formPlace;
     QuestionForm* m_form = nullptr;
-    QLabel* m_refusal;
+    QLabel* m_refusal; // or what is still needed
+    Tone m_tone = Tone::silent;
+    std::optional<assessment::Working> m_working; // of the result it was opened from
     QTextBrowser* m_answer;
     QPushButton* m_copy;
 };

@@ -1,3 +1,5 @@
+#include "core/worksheets/inputs.hpp"
+#include "core/worksheets/lists.hpp"
 #include "tests/core/worksheets/asking.hpp"
 
 using namespace sumpwright;
@@ -26,7 +28,7 @@ TEST(WorksheetInputs, DefaultsStandInForWhatIsNotGiven)
 {
     const auto answer = ask("pipe-friction", pipeRun);
     ASSERT_TRUE(answer.ok()) << base::oneLine(answer.refusal());
-    ASSERT_EQ(answer->inputs.size(), 6u);
+    ASSERT_EQ(answer->inputs.size(), 7u);
     EXPECT_EQ(answer->inputs[3].name, "roughness");
     EXPECT_DOUBLE_EQ(worksheets::numberOf(answer->inputs[3].value), 1.5e-6);
     EXPECT_EQ(answer->inputs[4].unit, "degC");
@@ -56,7 +58,7 @@ TEST(WorksheetInputs, AnUnknownNameListsTheKnownOnes)
     const base::Refusal refusal = refusalWith("diameter", "27 mm");
     EXPECT_EQ(refusal.id, "worksheets.unknown-input");
     EXPECT_EQ(refusal.place, "diameter");
-    EXPECT_EQ(refusal.accepts, "its inputs are flow, bore, length, roughness, temperature, sum_k");
+    EXPECT_EQ(refusal.accepts, "its inputs are flow, bore, length, roughness, temperature, sum_k, opening_head");
 }
 
 TEST(WorksheetInputs, ANumberWithoutUnitOrOfAnotherKindIsRefusedAtItsInput)
@@ -100,7 +102,7 @@ TEST(WorksheetInputs, ANumberStyleChangesTheReadingAndNothingElse)
 TEST(WorksheetInputs, APumpIsNamedOrDrawnButNotBoth)
 {
     const Texts place = {{"static_head", "1 m"}, {"bore", "27.2 mm"}, {"length", "6 m"}};
-    EXPECT_EQ(ask("pump-duty", place).refusal().id, "worksheets.one-of");
+    EXPECT_EQ(ask("pump-duty", place).refusal().id, "worksheets.needs-one");
     Texts both = place;
     both.push_back({"pump", "G4500"});
     both.push_back({"points", "0 L/h: 3 m; 1000 L/h: 0 m"});
@@ -137,6 +139,62 @@ TEST(WorksheetInputs, AVesselIsRoundOrRectangularAndHoldsWaterOrMedium)
     EXPECT_EQ(place({{"shape", "round"}, {"diameter", "1 m"}, {"water_depth", "1 m"}, {"flood_depth", "1 m"}}),
               "flood_depth");
     EXPECT_EQ(place({{"shape", "round"}, {"diameter", "1 m"}, {"water_depth", "1 m"}}), "answered");
+}
+
+TEST(WorksheetInputs, AListHasNamesOrNoneAndSaysWhichEntryIsWrong)
+{
+    const auto total = [](const std::string& vessels) { return ask("water-total", {{"vessels", vessels}}); };
+    EXPECT_NEAR(tests::numberOf(*total("T1: 1000 L; 0.5 m3; B1 : 2*110 L;"), "total"), 1.72, 1e-12);
+    const auto place = [&](const std::string& vessels) {
+        const auto answer = total(vessels);
+        return answer.ok() ? std::string("answered") : answer.refusal().place + ": " + answer.refusal().id;
+    };
+    EXPECT_EQ(place("T1: 5 L; B1: 5 kg"), "vessels, entry 2: units.wrong-kind");
+    EXPECT_EQ(place("T1: 5 L; B1: -5 L"), "vessels, entry 2: worksheets.out-of-range");
+    EXPECT_EQ(place("T1: 5 L; ; B1: 5 L"), "vessels, entry 2: worksheets.empty-entry");
+    EXPECT_EQ(place("T1:"), "vessels, entry 1: worksheets.empty-entry");
+    EXPECT_EQ(place(std::string(100, 'x') + ": 5 L"), "vessels, entry 1: worksheets.long-name");
+    EXPECT_EQ(place("a\tb: 5 L"), "vessels, entry 1: worksheets.bad-name");
+    std::string many;
+    for (int i = 0; i < 5001; ++i)
+        many += "1 L;";
+    EXPECT_EQ(place(many), "vessels: worksheets.too-many-entries");
+}
+
+TEST(WorksheetInputs, ALoadListAsksForTheFootprintOfEachMass)
+{
+    const auto place = [](const std::string& loads) {
+        const auto answer = ask("load-total", {{"loads", loads}});
+        return answer.ok() ? std::string("answered") : answer.refusal().place + ": " + answer.refusal().id;
+    };
+    EXPECT_EQ(place("T1: 1060 kg on 1.2 m2; 5 kg on 300 cm2"), "answered");
+    EXPECT_EQ(place("T1: 1060 kg"), "loads, entry 1: worksheets.no-footprint");
+    EXPECT_EQ(place("T1: 1060 kg on 0 m2"), "loads, entry 1: worksheets.out-of-range");
+    EXPECT_EQ(place("T1: 1060 kg on 1.2 m"), "loads, entry 1: units.wrong-kind");
+    EXPECT_EQ(place("T1: 1060 L on 1.2 m2"), "loads, entry 1: units.wrong-kind");
+}
+
+TEST(WorksheetInputs, NamesOfAListKeepTheirPointsInEveryNumberStyle)
+{
+    const units::NumberStyle comma = units::NumberStyle::ofDesktop(",", ".");
+    EXPECT_EQ(worksheets::listInStyle("bed 1.2: 0.5 L; 2.5 L", comma), "bed 1.2: 0,5 L; 2,5 L");
+    EXPECT_EQ(worksheets::listInStyle("bed 1.2: 0.5 L", units::NumberStyle::point()), "bed 1.2: 0.5 L");
+    EXPECT_EQ(worksheets::listName(" a;b:c\n"), "a b c");
+    EXPECT_EQ(worksheets::listName(std::string(59, 'x') + "\u00e4"), std::string(59, 'x')) << "half a letter";
+    const std::string text = worksheets::listInStyle("bed 1.2: 0.5 L; 2.5 L", comma);
+    EXPECT_NEAR(tests::numberOf(*ask("water-total", {{"vessels", text}}, comma), "total"), 0.003, 1e-15);
+}
+
+TEST(WorksheetInputs, OneInputIsFaultyByItselfWhateverIsMissing)
+{
+    const auto& sheet = **worksheets::findWorksheet("pipe-friction");
+    const auto& tables = *catalogue::Catalogue::builtIn();
+    const auto style = units::NumberStyle::point();
+    EXPECT_EQ(worksheets::faultOf(sheet, {"bore", "3 kg"}, tables, style)->id, "units.wrong-kind");
+    EXPECT_EQ(worksheets::faultOf(sheet, {"bore", "3 km"}, tables, style)->place, "bore");
+    EXPECT_FALSE(worksheets::faultOf(sheet, {"bore", "27.2 mm"}, tables, style));
+    EXPECT_EQ(worksheets::missingInputs(sheet, {{"bore", "27.2 mm"}}), (std::vector<std::string>{"flow", "length"}));
+    EXPECT_TRUE(worksheets::missingInputs(sheet, pipeRun).empty());
 }
 
 // Bad text in every input of every worksheet: an answer or a refusal with a place and a way to mend it, never an
