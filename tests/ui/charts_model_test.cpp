@@ -136,6 +136,34 @@ TEST(HeadChart, StepsOfThePathSumToThePumpHead)
     EXPECT_NEAR(rowSum(model, 1), 0.7, 1e-9);
 }
 
+TEST(HeadChart, SumsTheRunsThatTakeLeastInOneRowWhenTheWayHasMany)
+{
+    Case plan;
+    assessment::HeadPath path;
+    path.vessel = plan.tank;
+    path.pumpHead = units::metresHead(2.1);
+    using Kind = assessment::HeadStepKind;
+    path.steps = {{Kind::lift, plan.tank, 0, units::metresHead(0.001)}};
+    for (int run = 1; run <= 20; ++run) { // run 1 takes most
+        path.steps.push_back({Kind::friction, base::Id{100u + run}, 0, units::metresHead(0.4 / run)});
+        path.steps.push_back({Kind::fitting, base::Id{100u + run}, 0, units::metresHead(0.1 / run)});
+    }
+    assessment::PumpHeadPath pump;
+    pump.id = base::Id{9};
+    pump.path = path;
+    plan.results.headPaths = std::make_shared<const assessment::HeadPaths>(assessment::HeadPaths{{pump}});
+    const auto model = ui::charts::headModel(plan.results, plainDisplay());
+    ASSERT_EQ(model.rows.size(), 12);
+    EXPECT_NEAR(rowSum(model, 0), 0.001, 1e-9) << "the lift is named however little it is";
+    EXPECT_NEAR(rowSum(model, 10), 0.05, 1e-9) << "run 10 is the last with a row of its own";
+    double others = 0.0;
+    for (int run = 11; run <= 20; ++run)
+        others += 0.5 / run;
+    EXPECT_NEAR(rowSum(model, 11), others, 1e-9);
+    EXPECT_TRUE(model.rows.last().contains(QStringLiteral("10"))) << model.rows.last().toStdString();
+    EXPECT_EQ(model.table.rows.size(), 41u) << "the numbers saved name every run";
+}
+
 TEST(FloorChart, NeverSaysAFloorIsSafeAndAlwaysDefersToAnEngineer)
 {
     Case plan;

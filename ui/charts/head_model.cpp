@@ -1,3 +1,7 @@
+#include <algorithm>
+#include <functional>
+#include <limits>
+
 #include <QCoreApplication>
 
 #include "ui/charts/models.hpp"
@@ -33,10 +37,13 @@ QString partName(int part)
 }
 
 struct Row {
-    base::Id element;
+    base::Id element; // none: several runs that take little
     units::Head head[partCount] = {};
     int fittingCount = 0;
+    int runs = 1;
 };
+
+constexpr std::size_t mostRows = 12; // more would leave no room for their names
 
 // One row for the lift, one for each run of the path; the steps of a run in one row.
 std::vector<Row> rowsOf(const assessment::HeadPath& path)
@@ -44,7 +51,7 @@ std::vector<Row> rowsOf(const assessment::HeadPath& path)
     std::vector<Row> rows;
     for (const auto& step : path.steps) {
         if (rows.empty() || rows.back().element != step.element || step.kind == HeadStepKind::lift)
-            rows.push_back({step.element, {}, 0});
+            rows.push_back({step.element});
         Row& row = rows.back();
         switch (step.kind) {
         case HeadStepKind::lift:
@@ -61,6 +68,36 @@ std::vector<Row> rowsOf(const assessment::HeadPath& path)
         }
     }
     return rows;
+}
+
+// The lift and the runs that take most, in the order of the path, and all others in one row below.
+std::vector<Row> chartRowsOf(const std::vector<Row>& rows)
+{
+    if (rows.size() <= mostRows)
+        return rows;
+    const auto weightOf = [](const Row& row) { // the lift first
+        return units::inSi(row.head[lift]) != 0.0 ? std::numeric_limits<double>::infinity()
+                                                  : units::inSi(row.head[friction] + row.head[fittings]);
+    };
+    std::vector<double> weights;
+    for (const Row& row : rows)
+        weights.push_back(weightOf(row));
+    std::nth_element(weights.begin(), weights.begin() + (mostRows - 2), weights.end(), std::greater<>());
+    const double least = weights[mostRows - 2];
+    std::vector<Row> shown;
+    Row others{{}, {}, 0, 0};
+    for (const Row& row : rows) {
+        if (weightOf(row) >= least && shown.size() + 1 < mostRows) {
+            shown.push_back(row);
+            continue;
+        }
+        for (int part = 0; part < partCount; ++part)
+            others.head[part] += row.head[part];
+        others.fittingCount += row.fittingCount;
+        ++others.runs;
+    }
+    shown.push_back(others);
+    return shown;
 }
 
 // The path of the pump with the highest head; null when there is none.
@@ -88,6 +125,19 @@ QString sentenceOf(const assessment::Assessment& results, const assessment::Pump
              display.quantityText(sums[friction]), display.quantityText(sums[fittings]));
 }
 
+// The working of a part of a row: the lift by its levels, losses by the run's own flow.
+WorkingOf workingOf(base::Id pump, const Row& row, int part)
+{
+    if (part == lift)
+        return [pump](const assessment::Assessment& now) { return assessment::workingOfLift(now, pump); };
+    return [run = row.element, part](const assessment::Assessment& now) {
+        auto working = assessment::workingOfRunLoss(now, run, assessment::RunningState::least);
+        if (working)
+            working->output = part == friction ? "friction_loss" : "fitting_loss";
+        return working;
+    };
+}
+
 } // namespace
 
 BarModel headModel(const assessment::Assessment& results, const text::DisplaySettings& display)
@@ -104,26 +154,42 @@ BarModel headModel(const assessment::Assessment& results, const text::DisplaySet
         return model;
     }
     model.sentence = sentenceOf(results, *pump, display);
+    model.working = [id = pump->id](const assessment::Assessment& now) {
+        return assessment::workingOfDutyPoint(now, id, assessment::RunningState::least);
+    };
     model.parts = {partName(lift), partName(friction), partName(fittings)};
     model.table = {{Words::tr("Where"), Words::tr("What"), Words::tr("Head")},
                    {QString(), QString(), QString::fromLatin1(unit)},
                    {}};
-    for (const Row& row : rowsOf(*pump->path)) {
-        const int index = static_cast<int>(model.rows.size());
-        const bool isLift = units::inSi(row.head[lift]) != 0.0;
+    const auto nameOf = [&](const Row& row) {
+        if (!row.element.valid())
+            return Words::tr("%1 other runs").arg(row.runs);
         const QString tag = QString::fromStdString(plan::tagOf(results.plan, row.element));
-        const QString name = isLift ? Words::tr("Lift to %1").arg(tag) : tag;
-        model.rows << name;
-        for (int part = 0; part < partCount; ++part) {
-            if (units::inSi(row.head[part]) <= 0.0)
-                continue;
-            QString reading = Words::tr("%1 – %2: %3").arg(name, partName(part), display.quantityText(row.head[part]));
+        return units::inSi(row.head[lift]) != 0.0 ? Words::tr("Lift to %1").arg(tag) : tag;
+    };
+    const auto eachPart = [](const Row& row, auto&& take) {
+        for (int part = 0; part < partCount; ++part)
+            if (units::inSi(row.head[part]) > 0.0)
+                take(part);
+    };
+    const auto rows = rowsOf(*pump->path);
+    for (const Row& row : rows)
+        eachPart(row, [&](int part) {
+            model.table.rows.push_back(
+                {nameOf(row), partName(part), ChartTable::number(units::inUnit(row.head[part], unit))});
+        });
+    for (const Row& row : chartRowsOf(rows)) {
+        const int index = static_cast<int>(model.rows.size());
+        model.rows << nameOf(row);
+        eachPart(row, [&](int part) {
+            QString reading =
+                Words::tr("%1 – %2: %3").arg(nameOf(row), partName(part), display.quantityText(row.head[part]));
             if (part == fittings)
                 reading += Words::tr(" in %1").arg(
                     text::counted(row.fittingCount, Words::tr("fitting"), Words::tr("fittings")));
-            model.segments.push_back({index, part, units::inUnit(row.head[part], unit), reading, row.element});
-            model.table.rows.push_back({name, partName(part), ChartTable::number(units::inUnit(row.head[part], unit))});
-        }
+            model.segments.push_back({index, part, units::inUnit(row.head[part], unit), reading, row.element,
+                                      workingOf(pump->id, row, part)});
+        });
     }
     return model;
 }
