@@ -18,15 +18,18 @@ struct BarSegment {
     double value = 0.0; // in the axis unit, not negative
     QString reading;
     base::Id element;
+    WorkingOf working = {};
 };
 
 struct LimitLine {
     double value = 0.0;
     QString label;
+    WorkingOf working = {};
 };
 
 struct BarModel {
     QString sentence;
+    WorkingOf working; // of the sentence's first figure
     QString axisTitle; // "Volume V (L)"
     QStringList rows;  // from the top
     QStringList parts; // in stacking order; the legend

@@ -139,11 +139,13 @@ std::vector<Reading> BarPanel::readingsOf(const BarModel& model) const
         const double height = model.sideBySide ? barWidth / parts : barWidth;
         const double low = double(rows - 1 - row) - barWidth / 2.0 + (model.sideBySide ? segment.part * height : 0.0);
         const double left = model.sideBySide ? 0.0 : start;
-        readings.push_back({segment.reading, segment.element, QRectF(left, low, segment.value, height)});
+        readings.push_back(
+            {segment.reading, segment.element, QRectF(left, low, segment.value, height), segment.working});
         start += segment.value;
     }
     if (model.limit)
-        readings.push_back({model.limit->label, {}, QRectF(model.limit->value, -0.5, 0.0, double(rows))});
+        readings.push_back(
+            {model.limit->label, {}, QRectF(model.limit->value, -0.5, 0.0, double(rows)), model.limit->working});
     return readings;
 }
 
@@ -157,6 +159,7 @@ void BarPanel::draw(const assessment::Assessment& results, const style::Theme& t
     drawLimit(model, theme);
     setSentence(model.sentence);
     setReadings(readingsOf(model));
+    setWorking(model.working);
     setTable(std::move(model.table));
 }
 

@@ -9,10 +9,12 @@
 #include <QFileDialog>
 #include <QGraphicsLayout>
 #include <QGuiApplication>
+#include <QHBoxLayout>
 #include <QLabel>
 #include <QLegend>
 #include <QLocale>
 #include <QMenu>
+#include <QPushButton>
 #include <QSaveFile>
 #include <QVBoxLayout>
 
@@ -63,7 +65,8 @@ void dress(QChart& chart, const style::Theme& theme)
 
 ChartPanel::ChartPanel(document::Document& document, DisplayNow display, const QString& question, QWidget* parent)
     : QWidget(parent), m_document(document), m_display(std::move(display)), m_question(question),
-      m_sentence(new QLabel(this)), m_readOut(new QLabel(this)), m_chart(new QChart), m_view(nullptr)
+      m_sentence(new QLabel(this)), m_readOut(new QLabel(this)),
+      m_workingButton(new QPushButton(tr("Show working"), this)), m_chart(new QChart), m_view(nullptr)
 {
     m_view = new ReadableView(m_chart, this);
     m_view->setAccessibleName(question);
@@ -76,7 +79,17 @@ ChartPanel::ChartPanel(document::Document& document, DisplayNow display, const Q
     rows->setSpacing(style::halfStep);
     rows->addWidget(m_sentence);
     rows->addWidget(m_view, 1);
-    rows->addWidget(m_readOut);
+    auto* foot = new QHBoxLayout;
+    foot->setSpacing(style::step);
+    foot->addWidget(m_readOut, 1);
+    foot->addWidget(m_workingButton, 0, Qt::AlignTop);
+    rows->addLayout(foot);
+    m_workingButton->setFlat(true);
+    m_workingButton->setMinimumHeight(style::leastTarget);
+    m_workingButton->setAccessibleName(tr("Show working: %1").arg(question));
+    m_workingButton->setToolTip(tr("Opens the worksheet behind the value read, or behind the chart's figure"));
+    m_workingButton->setEnabled(false);
+    connect(m_workingButton, &QPushButton::clicked, this, &ChartPanel::askWorking);
     setFocusProxy(m_view);
 
     connect(&m_document, &document::Document::assessmentChanged, this, &ChartPanel::resultsCame);
@@ -93,6 +106,19 @@ ChartPanel::ChartPanel(document::Document& document, DisplayNow display, const Q
 }
 
 ChartPanel::~ChartPanel() = default;
+
+std::optional<assessment::Working> ChartPanel::working() const
+{
+    const auto results = m_document.assessment();
+    const WorkingOf& of = m_read >= 0 ? m_readings[static_cast<std::size_t>(m_read)].working : m_working;
+    return results && of ? of(*results) : std::nullopt;
+}
+
+// While a gesture lasts the numbers change every moment: it is offered when they stand still.
+void ChartPanel::offerWorking()
+{
+    m_workingButton->setEnabled(!m_document.stale() && !m_document.previewing() && working().has_value());
+}
 
 QString ChartPanel::sentence() const { return m_sentence->text(); }
 QString ChartPanel::readOut() const { return m_readOut->text(); }
@@ -156,6 +182,7 @@ void ChartPanel::redraw()
         m_sentence->setPalette(colours);
     }
     m_chart->setOpacity(m_document.stale() ? 0.55 : 1.0);
+    offerWorking();
     m_redrawing = false;
 }
 
@@ -166,6 +193,7 @@ void ChartPanel::read(int index)
     const QString text = good ? m_readings[static_cast<std::size_t>(index)].text : QString();
     m_view->mark(good ? m_readings[static_cast<std::size_t>(index)].place : QRectF(), good);
     m_document.highlight(good ? m_readings[static_cast<std::size_t>(index)].element : base::Id{});
+    offerWorking();
     if (text == m_readOut->text())
         return;
     m_readOut->setText(text);
@@ -239,9 +267,18 @@ void ChartPanel::copyNumbers() { QGuiApplication::clipboard()->setText(m_table.t
 
 void ChartPanel::copySentence() { QGuiApplication::clipboard()->setText(sentence()); }
 
+void ChartPanel::askWorking()
+{
+    if (const auto wanted = working())
+        Q_EMIT workingWanted(*wanted);
+    else
+        m_document.say(tr("No single worksheet gives this value."));
+}
+
 void ChartPanel::contextMenuEvent(QContextMenuEvent* event)
 {
     QMenu menu(this);
+    menu.addAction(tr("Show working"), this, &ChartPanel::askWorking);
     menu.addAction(tr("Save as picture…"), this, &ChartPanel::askPicture);
     menu.addAction(tr("Save numbers…"), this, &ChartPanel::askNumbers);
     menu.addAction(tr("Copy numbers"), this, &ChartPanel::copyNumbers);

@@ -18,6 +18,7 @@ QT_BEGIN_NAMESPACE
 class QChart;
 class QLabel;
 class QMenu;
+class QPushButton;
 QT_END_NAMESPACE
 
 namespace sumpwright::ui::charts
@@ -49,8 +50,16 @@ public:
     void askNumbers();
     void copyNumbers(); // as comma-separated values
     void copySentence();
+    void askWorking(); // opens it where there is one, says so where there is none
     void refresh(); // the display settings changed
 
+    // The working of the value last read; of the sentence's first figure while none is. Nothing where there is none.
+    std::optional<assessment::Working> working() const;
+
+Q_SIGNALS:
+    void workingWanted(const sumpwright::assessment::Working& working);
+
+public:
     QSize sizeHint() const override { return {400, 320}; }
     QSize minimumSizeHint() const override { return {280, 310}; }
 
@@ -60,6 +69,7 @@ protected:
 
     void setSentence(const QString& sentence);
     void setReadings(std::vector<Reading> readings) { m_readings = std::move(readings); }
+    void setWorking(WorkingOf working) { m_working = std::move(working); }
     void setTable(ChartTable table) { m_table = std::move(table); }
     QChart& chart() { return *m_chart; }
     text::DisplaySettings display() const { return m_display(); }
@@ -74,12 +84,15 @@ private:
     void resultsCame();
     void redraw();
     void keyRead(int key);
+    void offerWorking();
 
     document::Document& m_document;
     DisplayNow m_display;
     QString m_question;
     QLabel* m_sentence;
     QLabel* m_readOut;
+    QPushButton* m_workingButton;
+    WorkingOf m_working; // of the sentence
     QChart* m_chart;
     ReadableView* m_view;
     std::vector<Reading> m_readings;

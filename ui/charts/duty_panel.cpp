@@ -97,6 +97,7 @@ void DutyPanel::clear()
     m_systemCurve->clear();
     m_point->clear();
     setReadings({});
+    setWorking({});
     setTable({});
 }
 
@@ -132,17 +133,22 @@ void DutyPanel::tell(const assessment::Assessment& results, const assessment::Pu
     ChartTable table{{tr("Curve"), tr("Flow"), tr("Head")},
                      {QString(), QString::fromLatin1(flowUnit(now)), QString::fromLatin1(headUnit(now))},
                      {}};
-    const auto add = [&](const QString& name, units::Flow flow, units::Head head) {
+    const base::Id id = pump.id;
+    const auto add = [&](const QString& name, units::Flow flow, units::Head head, const WorkingOf& working) {
         const QPointF at = pointOf(flow, head, now);
         if (at.y() <= m_headAxis->max() + 1e-9)
             readings.push_back({tr("%1: %2 at %3").arg(name, now.quantityText(flow), now.quantityText(head)), pump.id,
-                                QRectF(at, QSizeF(0.0, 0.0))});
+                                QRectF(at, QSizeF(0.0, 0.0)), working});
         table.rows.push_back({name, ChartTable::number(at.x()), ChartTable::number(at.y())});
     };
     const auto& duty = pump.duty[RunningState::least];
     const QString name = text::heading(text::subject(results.plan, pump.id));
+    const WorkingOf ofDuty = [id](const assessment::Assessment& current) {
+        return assessment::workingOfDutyPoint(current, id, RunningState::least);
+    };
+    setWorking(ofDuty);
     if (duty.ok()) {
-        add(tr("Duty point"), duty->flow, duty->head);
+        add(tr("Duty point"), duty->flow, duty->head, ofDuty);
         QString sentence = tr("%1 moves %2 against %3, %4 of the flow on its box.")
                                .arg(name, now.quantityText(duty->flow), now.quantityText(duty->head),
                                     now.percentText(duty->shareOfBoxFigure, 2));
@@ -156,11 +162,14 @@ void DutyPanel::tell(const assessment::Assessment& results, const assessment::Pu
     } else {
         setSentence(tr("%1: %2").arg(name, text::whyMissing(duty)));
     }
-    for (const auto& sample : pump.pumpCurve)
-        add(tr("Pump"), sample.flow, sample.head);
+    for (const auto& sample : pump.pumpCurve) {
+        const units::Flow flow = sample.flow;
+        add(tr("Pump"), flow, sample.head,
+            [id, flow](const assessment::Assessment& current) { return assessment::workingOfPumpHead(current, id, flow); });
+    }
     if (pump.systemCurve.ok())
         for (const auto& sample : *pump.systemCurve)
-            add(tr("Pipework"), sample.flow, sample.head);
+            add(tr("Pipework"), sample.flow, sample.head, {});
     setReadings(std::move(readings));
     setTable(std::move(table));
 }

@@ -76,6 +76,9 @@ BarModel floorModel(const assessment::Assessment& results, const text::DisplaySe
     model.parts = {caseName(LoadCase::toRim), caseName(LoadCase::bedsFlooded)};
     const std::size_t shown = std::min(loads.size(), mostRows);
     model.sentence = sentenceOf(results, display, loads.size() - shown);
+    model.working = [](const assessment::Assessment& now) {
+        return assessment::workingOfLoadTotal(now, LoadCase::toRim);
+    };
     for (std::size_t i = 0; i < loads.size(); ++i) {
         const QString tag = QString::fromStdString(plan::tagOf(results.plan, loads[i]->id));
         for (const LoadCase which : {LoadCase::toRim, LoadCase::bedsFlooded}) {
@@ -91,7 +94,9 @@ BarModel floorModel(const assessment::Assessment& results, const text::DisplaySe
                      Words::tr("%1, %2: %3 (%4 in all)")
                          .arg(text::heading(text::subject(results.plan, loads[i]->id)), caseName(which).toLower(),
                               display.quantityText(load->underFootprint), display.quantityText(load->weight)),
-                     loads[i]->id});
+                     loads[i]->id, [id = loads[i]->id, which](const assessment::Assessment& now) {
+                         return assessment::workingOfMass(now, id, which);
+                     }});
         }
         if (i < shown)
             model.rows << tag;
@@ -100,7 +105,8 @@ BarModel floorModel(const assessment::Assessment& results, const text::DisplaySe
         model.limit =
             LimitLine{units::inUnit(comparison->liveLoad, unit),
                       Words::tr("Live load, %1: %2")
-                          .arg(QString::fromStdString(comparison->use), display.quantityText(comparison->liveLoad))};
+                          .arg(QString::fromStdString(comparison->use), display.quantityText(comparison->liveLoad)),
+                      &assessment::workingOfLiveLoad};
     return model;
 }
 

@@ -40,6 +40,7 @@ template <class Kind> QString moreThanBefore(const Kind& now, const Kind& before
 }
 
 struct Room {
+    base::Id sump;
     units::Volume least;
     bool spills = false;
 };
@@ -50,7 +51,7 @@ std::optional<Room> leastRoom(const assessment::Assessment& results)
     std::optional<Room> room;
     for (const auto& sump : results.sumps->sumps)
         if (sump.pumpStop.ok() && (!room || sump.pumpStop->roomLeft < room->least))
-            room = Room{sump.pumpStop->roomLeft, units::inSi(sump.pumpStop->spilled) > 0.0};
+            room = Room{sump.id, sump.pumpStop->roomLeft, units::inSi(sump.pumpStop->spilled) > 0.0};
     return room;
 }
 
@@ -164,6 +165,22 @@ void addFindings(std::vector<Sign>& signs, const assessment::Assessment& results
 }
 
 } // namespace
+
+std::optional<assessment::Working> workingOfSign(const assessment::Assessment& results, const QString& id)
+{
+    if (id == QLatin1String("water"))
+        return assessment::workingOfWaterTotal(results, WaterState::runningLeast);
+    if (id == QLatin1String("floor"))
+        return assessment::workingOfLoadTotal(results, LoadCase::toRim);
+    if (id == QLatin1String("sump")) {
+        const auto room = leastRoom(results);
+        return room ? assessment::workingOfPumpStop(results, room->sump) : std::nullopt;
+    }
+    for (const auto& pump : results.pumps->pumps)
+        if (id == QLatin1String("duty") && pump.duty[RunningState::least].ok())
+            return assessment::workingOfDutyPoint(results, pump.id, RunningState::least);
+    return std::nullopt;
+}
 
 std::vector<Sign> signsOf(const assessment::Assessment& results, const assessment::Assessment* before,
                           const text::DisplaySettings& display)

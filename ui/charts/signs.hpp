@@ -7,6 +7,7 @@
 #include <QString>
 
 #include "core/assessment/assessment.hpp"
+#include "core/assessment/working.hpp"
 #include "ui/text/display.hpp"
 
 namespace sumpwright::ui::charts
@@ -24,5 +25,9 @@ struct Sign {
 // `before`: the results when the gesture began, or null.
 std::vector<Sign> signsOf(const assessment::Assessment& results, const assessment::Assessment* before,
                           const text::DisplaySettings& display);
+
+// The working of a sign's figure; of several sumps or pumps that of the one the sign tells. Nothing where there is
+// none.
+std::optional<assessment::Working> workingOfSign(const assessment::Assessment& results, const QString& id);
 
 } // namespace sumpwright::ui::charts

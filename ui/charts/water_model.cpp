@@ -55,7 +55,7 @@ int partOf(plan::VesselKind kind)
 
 struct Sums {
     double cubicMetres[partCount] = {};
-    base::Id first[partCount];
+    std::vector<base::Id> vessels[partCount];
 };
 
 Sums sumsIn(const assessment::Assessment& results, WaterState state)
@@ -68,14 +68,24 @@ Sums sumsIn(const assessment::Assessment& results, WaterState state)
             continue;
         const int part = partOf(drawn->kind);
         sums.cubicMetres[part] += units::inCubicMetres(water->volume);
-        if (!sums.first[part].valid())
-            sums.first[part] = vessel.id;
+        sums.vessels[part].push_back(vessel.id);
     }
     if (const auto& total = results.water->totals[state]; total.ok()) {
         sums.cubicMetres[pipes] = units::inCubicMetres(total->inPipes);
         sums.cubicMetres[spilled] = units::inCubicMetres(total->spilled);
     }
     return sums;
+}
+
+WorkingOf workingOf(const Sums& sums, int part, WaterState state)
+{
+    if (part == pipes)
+        return [state](const assessment::Assessment& now) { return assessment::workingOfWaterInPipes(now, state); };
+    if (part == spilled)
+        return {};
+    return [vessels = sums.vessels[part], state](const assessment::Assessment& now) {
+        return assessment::workingOfWaterIn(now, vessels, state);
+    };
 }
 
 QString rowName(WaterState state)
@@ -120,6 +130,9 @@ BarModel waterModel(const assessment::Assessment& results, const text::DisplaySe
 {
     BarModel model;
     model.sentence = sentenceOf(results, display);
+    model.working = [](const assessment::Assessment& now) {
+        return assessment::workingOfWaterTotal(now, WaterState::runningLeast);
+    };
     const bool us = display.system == units::UnitSystem::us;
     const char* unit = us ? "US gal" : "L";
     model.axisTitle = us ? Words::tr("Volume V (US gal)") : Words::tr("Volume V (L)");
@@ -153,7 +166,8 @@ BarModel waterModel(const assessment::Assessment& results, const text::DisplaySe
             model.segments.push_back(
                 {row, column[part], units::inUnit(volume, unit),
                  Words::tr("%1 – %2: %3").arg(rowName(state), partName(part), display.quantityText(volume)),
-                 sums[i].first[part]});
+                 sums[i].vessels[part].empty() ? base::Id{} : sums[i].vessels[part].front(),
+                 workingOf(sums[i], part, state)});
             model.table.rows.push_back(
                 {rowName(state), partName(part), ChartTable::number(units::inUnit(volume, unit))});
         }
