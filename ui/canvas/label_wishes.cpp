@@ -17,12 +17,13 @@ enum Priority { chosenDetail, vesselLabel, pumpLabel, runLabel, fixtureLabel, va
 constexpr double leastStraight = 22.0; // pixels of pipe that a label needs beside it
 constexpr std::size_t mostStraights = 4;
 // What it costs a label to tell less or to stand less well; `cover` has what covering something costs.
-constexpr int oneLine = 10; // volume and level beside the tag, not below it
-constexpr int twoLines = 6; // the number below the tag
-constexpr int tagOnly = 16; // without its number
-constexpr int outside = 30; // a vessel's tag beside the vessel
-constexpr int standing = 4; // letters turned along an upright pipe
-constexpr int overhang = 6; // longer than the straight pipe beside it
+constexpr int oneLine = 10;    // volume and level beside the tag, not below it
+constexpr int twoLines = 6;    // the number below the tag
+constexpr int volumeOnly = 13; // without its level
+constexpr int tagOnly = 16;    // without its number
+constexpr int outside = 30;    // a vessel's tag beside the vessel
+constexpr int standing = 4;    // letters turned along an upright pipe
+constexpr int overhang = 6;    // longer than the straight pipe beside it
 
 LabelSpan tagSpan(const std::string& tag) { return {QString::fromStdString(tag), SpanKind::tag}; }
 
@@ -33,7 +34,7 @@ LabelSpan resultSpan(const QString& text, const Drawing& drawing, bool levelMark
 
 bool fits(const LabelText& text, const QSizeF& room) // pixels
 {
-    return text.size.width() + 10.0 <= room.width() && text.size.height() + 6.0 <= room.height();
+    return text.size.width() + 4.0 <= room.width() && text.size.height() + 4.0 <= room.height();
 }
 
 // Spots inside a box: the middle first, then off the middle where a pipe runs through it.
@@ -68,23 +69,25 @@ LabelWish vesselWish(const plan::Vessel& vessel, const Drawing& drawing)
     LabelWish wish{vessel.id, 0, vesselLabel, {}, {}};
     wish.dispensable = drawing.pixel > farPixel;
     const LabelLine tag{tagSpan(vessel.tag)};
-    if (const auto* water = drawing.water.vessel(vessel.id)) {
-        const LabelLine volume{resultSpan(drawing.figures.text(water->volume), drawing)};
-        const LabelLine level{resultSpan(drawing.figures.text(water->level), drawing, true)};
-        wish.texts.push_back(layOut({tag, volume, level}));
-        wish.texts.push_back(layOut({{tagSpan(vessel.tag),
-                                      {QStringLiteral("   "), SpanKind::words},
-                                      volume.front(),
-                                      {QStringLiteral("   "), SpanKind::words},
-                                      level.front()}}));
-    }
-    wish.texts.push_back(layOut({tag}));
     const auto box = plan::boxOf(drawing.plan, vessel.id);
     const QRectF rect = QRectF(toScene(box.low), toScene(box.high)).normalized();
     const QSizeF room = rect.size() / drawing.pixel;
-    for (std::size_t i = 0; i < wish.texts.size(); ++i)
-        if (fits(wish.texts[i], room))
-            addInside(wish, i, rect, i == 0 ? 0 : i + 1 < wish.texts.size() ? oneLine : tagOnly);
+    const auto add = [&](std::vector<LabelLine> lines, int cost) {
+        LabelText text = layOut(std::move(lines));
+        const bool inside = fits(text, room);
+        wish.texts.push_back(std::move(text));
+        if (inside)
+            addInside(wish, wish.texts.size() - 1, rect, cost);
+    };
+    if (const auto* water = drawing.water.vessel(vessel.id)) {
+        const LabelSpan volume = resultSpan(drawing.figures.text(water->volume), drawing);
+        const LabelSpan level = resultSpan(drawing.figures.text(water->level), drawing, true);
+        const LabelSpan gap{QStringLiteral("   "), SpanKind::words};
+        add({tag, {volume}, {level}}, 0);
+        add({{tag.front(), gap, volume, gap, level}}, oneLine);
+        add({tag, {volume}}, volumeOnly);
+    }
+    add({tag}, tagOnly);
     if (room.width() > 12.0 || room.height() > 12.0)
         addAround(wish, wish.texts.size() - 1, rect, drawing.pixel, outside, 6.0);
     return wish;
