@@ -2,6 +2,7 @@
 
 #include <ostream>
 
+#include "app/file_complaint.hpp"
 #include "core/engine/engine.hpp"
 #include "core/report/assessment_text.hpp"
 #include "core/storage/file.hpp"
@@ -15,17 +16,9 @@ namespace
 constexpr int done = 0;
 constexpr int badInput = 2;
 
-std::string inOneLine(std::string text)
-{
-    for (char& c : text)
-        if (static_cast<unsigned char>(c) < 0x20 || c == 0x7f)
-            c = ' ';
-    return text;
-}
-
 int complain(std::ostream& complaints, const std::string& file, const base::Refusal& refusal)
 {
-    complaints << "sumpwright assess: " << inOneLine(file + ": " + base::oneLine(refusal)) << '\n';
+    complaints << "sumpwright assess: " << fileComplaint(file, refusal) << '\n';
     return badInput;
 }
 

@@ -6,6 +6,7 @@
 #include <QFileInfo>
 #include <QGuiApplication>
 
+#include "app/file_complaint.hpp"
 #include "core/base/outcome.hpp"
 #include "core/catalogue/catalogue.hpp"
 #include "core/engine/engine.hpp"
@@ -35,16 +36,22 @@ int refuse(const base::Refusal& refusal)
     return badInput;
 }
 
+int refuseFile(const std::string& file, const base::Refusal& refusal)
+{
+    std::cerr << "sumpwright: " << fileComplaint(file, refusal) << '\n';
+    return badInput;
+}
+
 QString asText(const std::string& argument) { return QFile::decodeName(QByteArray::fromStdString(argument)); }
 
 int writePictureOf(const WindowRequest& request)
 {
     const auto bytes = storage::readFile(request.plan, storage::largestPlanBytes);
     if (!bytes)
-        return refuse(bytes.refusal());
+        return refuseFile(request.plan, bytes.refusal());
     const auto loaded = storage::loadText(*bytes);
     if (!loaded)
-        return refuse(loaded.refusal());
+        return refuseFile(request.plan, loaded.refusal());
     const auto assessment = engine::assess(loaded->plan, catalogue::Catalogue::builtIn());
     window::PictureWish wish;
     wish.path = asText(request.picture);

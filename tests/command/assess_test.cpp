@@ -155,6 +155,17 @@ TEST(AssessCommand, RefusesBadFilesInOneLine)
     expectComplaint({"assess", wrongKind.path()}, {"line ", "/wall_height", "3 kg"});
 }
 
+TEST(AssessCommand, NamesAFileItCannotReadOnce)
+{
+    for (const std::string& path : {std::string("/no/such/plan.sumpwright"), std::string("/usr/bin")}) {
+        const std::string line = runProgram({"assess", path}).errors;
+        const auto at = line.find(path);
+        ASSERT_NE(at, std::string::npos) << line;
+        EXPECT_EQ(line.find(path, at + 1), std::string::npos) << line;
+        EXPECT_NE(line.find(';'), std::string::npos) << "how to mend it: " << line;
+    }
+}
+
 TEST(AssessCommand, NamesKeysItDoesNotKnowAndGoesOn)
 {
     json plan = exampleJson();

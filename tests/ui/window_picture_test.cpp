@@ -93,6 +93,7 @@ TEST_F(Picture, OfABadPlanEndsWithTwoAndOneLine)
             runProgram({"--picture", file("out.png").toStdString(), plan("bad.sumpwright", text)});
         EXPECT_EQ(result.exitCode, 2);
         EXPECT_EQ(std::count(result.errors.begin(), result.errors.end(), '\n'), 1) << result.errors;
+        EXPECT_NE(result.errors.find("bad.sumpwright: "), std::string::npos) << result.errors;
     }
     EXPECT_EQ(runProgram({"--picture", file("out.png").toStdString(), file("absent").toStdString()}).exitCode, 2);
 }
