@@ -2,6 +2,7 @@
 // The core gives ids and quantities; core/report/words.hpp makes plain English of them.
 #pragma once
 
+#include <cstddef>
 #include <string>
 #include <variant>
 #include <vector>
@@ -22,7 +23,8 @@ using Amount = std::variant<std::monostate, double, units::Length, units::Elevat
 struct Finding {
     std::string id; // "hydraulics.velocity-high"
     Severity severity = Severity::note;
-    std::vector<base::Id> elements; // the first is the one to go to; ports and valves may follow
+    std::vector<base::Id> elements; // the first is the one to go to; others that matter, ports and valves may follow
+    std::size_t alike = 1;          // so many of the first elements it holds for, each by itself
     Amount value;
     Amount limit;
     std::string subject; // what the value belongs to where the elements do not say it: a catalogue id, a count

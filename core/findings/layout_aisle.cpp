@@ -1,3 +1,4 @@
+#include "core/findings/clearly_less.hpp"
 #include "core/findings/each_rule.hpp"
 
 namespace sumpwright::findings
@@ -18,7 +19,7 @@ void tell(const Situation& situation, const Rule& rule, std::vector<Finding>& fi
     for (std::size_t i = 0; i < vessels.size(); ++i)
         for (std::size_t j = i + 1; j < others.size(); ++j) {
             const auto gap = gapBetween(vessels[i], others[j], wanted);
-            if (!gap || *gap <= noAisle || *gap >= wanted)
+            if (!gap || *gap <= noAisle || !clearlyLess(*gap, wanted))
                 continue;
             findings.push_back(findingOf(rule, Severity::warning, {vessels[i].id, others[j].id}));
             findings.back().value = *gap;

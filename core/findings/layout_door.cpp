@@ -1,5 +1,6 @@
 #include <algorithm>
 
+#include "core/findings/clearly_less.hpp"
 #include "core/findings/each_rule.hpp"
 
 namespace sumpwright::findings
@@ -19,7 +20,7 @@ void tell(const Situation& situation, const Rule& rule, std::vector<Finding>& fi
     for (const auto& vessel : situation.plan().vessels) {
         const plan::RectangleShape frame = plan::frameOf(vessel->shape);
         const units::Length smallest = std::min({frame.length, frame.width, vessel->wallHeight});
-        if (smallest + margin <= widest)
+        if (!clearlyLess(widest, smallest + margin))
             continue;
         findings.push_back(findingOf(rule, Severity::warning, {vessel->id}));
         findings.back().value = smallest;

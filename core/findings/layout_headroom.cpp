@@ -1,5 +1,6 @@
 #include <optional>
 
+#include "core/findings/clearly_less.hpp"
 #include "core/findings/each_rule.hpp"
 
 namespace sumpwright::findings
@@ -23,7 +24,7 @@ void tell(const Situation& situation, const Rule& rule, std::vector<Finding>& fi
                 least = other.base - own.top;
                 above = other.id;
             }
-        if (!least || *least >= wanted)
+        if (!least || !clearlyLess(*least, wanted))
             continue;
         findings.push_back(findingOf(rule, Severity::warning, {vessel->id}));
         if (above.valid())

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "core/findings/alike.hpp"
 #include "core/findings/each_rule.hpp"
 
 namespace sumpwright::findings
@@ -91,8 +92,11 @@ assessment::Findings findingsOf(const Assessment& assessment)
 {
     const Situation situation(assessment);
     assessment::Findings findings;
-    for (const Rule* rule : allRules())
+    for (const Rule* rule : allRules()) {
+        const std::size_t first = findings.list.size();
         rule->tell(situation, *rule, findings.list);
+        joinAlike(findings.list, first, assessment.plan);
+    }
     std::stable_sort(findings.list.begin(), findings.list.end(),
                      [](const Finding& a, const Finding& b) { return a.severity < b.severity; });
     return findings;

@@ -1,5 +1,6 @@
 #include <optional>
 
+#include "core/findings/clearly_less.hpp"
 #include "core/findings/each_rule.hpp"
 
 namespace sumpwright::findings
@@ -18,7 +19,7 @@ void tell(const Situation& situation, const Rule& rule, std::vector<Finding>& fi
             if (water && water->heldBy != assessment::HeldBy::rim && (!least || water->freeBoard < *least))
                 least = water->freeBoard;
         }
-        if (!least || *least >= wanted)
+        if (!least || !clearlyLess(*least, wanted))
             continue;
         findings.push_back(findingOf(rule, Severity::warning, {vessel.id}));
         findings.back().value = *least;

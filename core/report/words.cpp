@@ -2,9 +2,11 @@
 
 #include <algorithm>
 #include <cctype>
+#include <numeric>
 #include <type_traits>
 
 #include "core/report/sentences.hpp"
+#include "core/report/tag_spans.hpp"
 #include "core/units/format.hpp"
 
 namespace sumpwright::report
@@ -73,18 +75,41 @@ std::string nameOfPart(const plan::Plan& plan, base::Id part)
     return "an element that is gone";
 }
 
-std::string listOf(const plan::Plan& plan, const std::vector<base::Id>& elements)
+// "media bed" for a media bed; empty for what has no tag to count by.
+std::string kindWordOf(const plan::Plan& plan, base::Id element)
+{
+    if (const auto* vessel = plan.vessels.find(element))
+        return kindWord(vessel->kind);
+    if (const auto* fixture = plan.fixtures.find(element))
+        return kindWord(fixture->kind);
+    if (plan.runs.find(element))
+        return "run";
+    if (plan.pumps.find(element))
+        return "pump";
+    return plan.tees.find(element) ? "tee" : "";
+}
+
+// "a, b and c"; of many the first, and how many more.
+std::string joined(const std::vector<std::string>& names, const std::vector<std::size_t>& counts)
 {
     std::string list;
-    const std::size_t shown = elements.size() > mostNames + 1 ? mostNames : elements.size();
-    for (std::size_t i = 0; i < shown; ++i) {
-        const bool last = i + 1 == elements.size();
-        list += i == 0 ? "" : last ? " and " : ", ";
-        list += nameOf(plan, elements[i]);
-    }
-    if (shown < elements.size())
-        list += " and " + std::to_string(elements.size() - shown) + " more";
+    const std::size_t shown = names.size() > mostNames + 1 ? mostNames : names.size();
+    for (std::size_t i = 0; i < shown; ++i)
+        list += (i == 0 ? "" : i + 1 == names.size() ? " and " : ", ") + names[i];
+    if (shown < names.size())
+        list += " and " +
+                std::to_string(std::accumulate(counts.begin() + static_cast<std::ptrdiff_t>(shown), counts.end(),
+                                               std::size_t{0})) +
+                " more";
     return list;
+}
+
+std::string namesInFull(const plan::Plan& plan, const std::vector<base::Id>& elements)
+{
+    std::vector<std::string> names;
+    for (const base::Id element : elements)
+        names.push_back(nameOf(plan, element));
+    return joined(names, std::vector<std::size_t>(names.size(), 1));
 }
 
 const Sentence* sentenceOf(std::span<const Sentence> sentences, std::string_view id)
@@ -114,7 +139,12 @@ std::string filled(std::string_view pattern, const assessment::Finding& finding,
         if (key == "subject")
             return finding.subject;
         if (key == "all")
-            return listOf(plan, finding.elements);
+            return namesOf(plan, finding.elements);
+        if (key.find('|') != std::string_view::npos)
+            return std::string(finding.alike > 1 ? key.substr(key.find('|') + 1) : key.substr(0, key.find('|')));
+        if (key == "1" && finding.alike > 1)
+            return namesOf(plan, {finding.elements.begin(),
+                                  finding.elements.begin() + static_cast<std::ptrdiff_t>(finding.alike)});
         const std::size_t index = key == "2" ? 1 : 0;
         return index < finding.elements.size() ? nameOf(plan, finding.elements[index]) : std::string("the plan");
     };
@@ -157,7 +187,7 @@ FindingWords wordsOf(const assessment::Finding& finding, const assessment::Asses
         words.message = finding.id;
     }
     if (const Sentence* advice = sentenceOf(adviceSentences(), finding.mend))
-        words.advice = advice->text;
+        words.advice = filled(advice->text, finding, assessment.plan, writing);
     words.source = sourceWords(finding.source, assessment.catalogue.get());
     return words;
 }
@@ -179,6 +209,24 @@ std::string nameOf(const plan::Plan& plan, base::Id element)
     if (plan.dimensions.find(element))
         return "a dimension line";
     return nameOfPart(plan, element);
+}
+
+std::string namesOf(const plan::Plan& plan, const std::vector<base::Id>& elements)
+{
+    const std::string kind = elements.empty() ? "" : kindWordOf(plan, elements.front());
+    std::vector<std::string> tags;
+    for (const base::Id element : elements)
+        if (const std::string tag = plan::tagOf(plan, element); !tag.empty() && kindWordOf(plan, element) == kind)
+            tags.push_back(tag);
+    if (kind.empty() || elements.size() < 2 || tags.size() < elements.size())
+        return namesInFull(plan, elements);
+    std::vector<std::string> names;
+    std::vector<std::size_t> counts;
+    for (const TagSpan& span : spansOf(tags)) {
+        names.push_back(span.count > 1 ? span.first + " to " + span.last : span.first);
+        counts.push_back(span.count);
+    }
+    return kind + "s " + joined(names, counts);
 }
 
 std::string textOf(const assessment::Amount& amount, const Writing& writing)

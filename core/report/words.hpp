@@ -26,6 +26,8 @@ FindingWords wordsOf(const assessment::Finding& finding, const assessment::Asses
 
 // "fish tank FT1", "run P3", "valve V2 of run P3"; "an element that is gone" for an id the plan does not have.
 std::string nameOf(const plan::Plan& plan, base::Id element);
+// "media beds B1 to B6", "runs P1, P4 and P7", "fish tank FT1 and run P3".
+std::string namesOf(const plan::Plan& plan, const std::vector<base::Id>& elements);
 // An amount with its unit; empty for none.
 std::string textOf(const assessment::Amount& amount, const Writing& writing = {});
 const char* wordFor(assessment::Severity severity); // "error", "warning", "note"

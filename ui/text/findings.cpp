@@ -20,8 +20,6 @@ class Words
     Q_DECLARE_TR_FUNCTIONS(FindingWords)
 };
 
-constexpr std::size_t mostNames = 6; // in a list; the rest is counted
-
 const report::Sentence* sentenceOf(std::span<const report::Sentence> sentences, const std::string& id)
 {
     const auto at = std::find_if(sentences.begin(), sentences.end(), [&](const auto& each) { return each.id == id; });
@@ -31,19 +29,6 @@ const report::Sentence* sentenceOf(std::span<const report::Sentence> sentences, 
 QString translated(std::string_view sentence)
 {
     return sentence.empty() ? QString() : QCoreApplication::translate("FindingWords", std::string(sentence).c_str());
-}
-
-QString listOf(const plan::Plan& plan, const std::vector<base::Id>& elements)
-{
-    QStringList names;
-    const std::size_t shown = elements.size() > mostNames + 1 ? mostNames : elements.size();
-    for (std::size_t i = 0; i < shown; ++i)
-        names << subject(plan, elements[i]);
-    const QString last = shown < elements.size() ? Words::tr("%1 more").arg(elements.size() - shown)
-                         : names.size() > 1      ? names.takeLast()
-                                                 : QString();
-    const QString list = names.join(QStringLiteral(", "));
-    return last.isEmpty() ? list : Words::tr("%1 and %2", "a list and its last").arg(list, last);
 }
 
 QString plainText(const assessment::Amount& amount, const DisplaySettings& display)
@@ -66,7 +51,12 @@ QString wordFor(const QString& key, const assessment::Finding& finding, const pl
     if (key == QLatin1String("subject"))
         return QString::fromStdString(finding.subject);
     if (key == QLatin1String("all"))
-        return listOf(plan, finding.elements);
+        return allSubjects(plan, finding.elements);
+    if (key.contains(u'|'))
+        return key.section(u'|', finding.alike > 1 ? 1 : 0, finding.alike > 1 ? 1 : 0);
+    if (key == QLatin1String("1") && finding.alike > 1)
+        return allSubjects(
+            plan, {finding.elements.begin(), finding.elements.begin() + static_cast<std::ptrdiff_t>(finding.alike)});
     const std::size_t index = key == QLatin1String("2") ? 1 : 0;
     return index < finding.elements.size() ? subject(plan, finding.elements[index]) : subjects(plan, {});
 }
@@ -100,7 +90,7 @@ FindingWords findingWords(const assessment::Finding& finding, const assessment::
         words.message = QString::fromStdString(finding.id);
     }
     if (const auto* advice = sentenceOf(report::adviceSentences(), finding.mend))
-        words.advice = translated(advice->text);
+        words.advice = filled(translated(advice->text), finding, results.plan, display);
     words.source = finding.source.empty() ? sourceTitle(*results.catalogue, "common-practice")
                                           : sourceTitle(*results.catalogue, finding.source);
     return words;

@@ -1,7 +1,10 @@
 #include "ui/text/subject.hpp"
 
+#include <numeric>
+
 #include <QCoreApplication>
 
+#include "core/report/tag_spans.hpp"
 #include "ui/text/names.hpp"
 
 namespace sumpwright::ui::text
@@ -71,6 +74,43 @@ QString counted(const plan::Plan& plan, base::Id first, int count)
         return Subjects::tr("%1 pipe runs").arg(count);
     return Subjects::tr("%1 elements").arg(count);
 }
+// The kind of several, as in "grow beds B1 to B6"; empty for what is not told by tags.
+QString kindOfSeveral(const plan::Plan& plan, base::Id id)
+{
+    if (const auto* vessel = plan.vessels.find(id)) {
+        switch (vessel->kind) {
+        case plan::VesselKind::fishTank:
+            return Subjects::tr("fish tanks");
+        case plan::VesselKind::sump:
+            return Subjects::tr("sumps");
+        case plan::VesselKind::mediaBed:
+            return Subjects::tr("grow beds");
+        case plan::VesselKind::raftBed:
+            return Subjects::tr("raft beds");
+        case plan::VesselKind::settler:
+            return Subjects::tr("settlers");
+        }
+    }
+    if (plan.runs.find(id))
+        return Subjects::tr("pipe runs");
+    if (plan.pumps.find(id))
+        return Subjects::tr("pumps");
+    return plan.tees.find(id) ? Subjects::tr("tees") : QString();
+}
+
+// "a, b and c"; of many the first, and how many more.
+QString joined(const QStringList& names, const QList<int>& counts)
+{
+    constexpr qsizetype most = 6;
+    const qsizetype shown = names.size() > most + 1 ? most : names.size();
+    QStringList list = names.mid(0, shown);
+    const QString last = shown < names.size()
+                             ? Subjects::tr("%1 more").arg(std::accumulate(counts.begin() + shown, counts.end(), 0))
+                         : list.size() > 1 ? list.takeLast()
+                                           : QString();
+    const QString start = list.join(QStringLiteral(", "));
+    return last.isEmpty() ? start : Subjects::tr("%1 and %2", "a list and its last").arg(start, last);
+}
 } // namespace
 
 QString portKindName(plan::PortKind port, plan::VesselKind vessel)
@@ -104,6 +144,30 @@ QString subjects(const plan::Plan& plan, const std::vector<base::Id>& ids)
         if (kind.isEmpty() || kindWord(plan, id) != kind)
             return Subjects::tr("%1 elements").arg(count);
     return counted(plan, ids.front(), count);
+}
+
+QString allSubjects(const plan::Plan& plan, const std::vector<base::Id>& ids)
+{
+    QStringList names;
+    QList<int> counts;
+    const QString kind = ids.size() > 1 ? kindOfSeveral(plan, ids.front()) : QString();
+    std::vector<std::string> tags;
+    for (const base::Id id : ids)
+        if (const std::string tag = plan::tagOf(plan, id); !tag.empty() && kindOfSeveral(plan, id) == kind)
+            tags.push_back(tag);
+    if (kind.isEmpty() || tags.size() < ids.size()) {
+        for (const base::Id id : ids)
+            names << subject(plan, id);
+        return joined(names, QList<int>(names.size(), 1));
+    }
+    for (const report::TagSpan& span : report::spansOf(tags)) {
+        const QString first = QString::fromStdString(span.first);
+        names << (span.count > 1 ? Subjects::tr("%1 to %2", "first and last of a row of tags")
+                                       .arg(first, QString::fromStdString(span.last))
+                                 : first);
+        counts << static_cast<int>(span.count);
+    }
+    return Subjects::tr("%1 %2", "kind and tags, as in: grow beds B1 to B6").arg(kind, joined(names, counts));
 }
 
 QString endName(const plan::Plan& plan, const plan::RunEnd& end)

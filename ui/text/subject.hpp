@@ -15,6 +15,8 @@ namespace sumpwright::ui::text
 QString subject(const plan::Plan& plan, base::Id id);
 // "grow bed B2", "3 grow beds", "5 elements"; nothing: "the plan".
 QString subjects(const plan::Plan& plan, const std::vector<base::Id>& ids);
+// Each by name: "grow beds B1 to B6", "pipe runs P1, P4 and P7", "fish tank FT1 and pipe run P3".
+QString allSubjects(const plan::Plan& plan, const std::vector<base::Id>& ids);
 // Where one end of a run is: "sump S1, outlet O1", "pump P1", "tee T3", "open end".
 QString endName(const plan::Plan& plan, const plan::RunEnd& end);
 // "standpipe O1" in a bed, "overflow O1" elsewhere; the kind alone where there is no tag.

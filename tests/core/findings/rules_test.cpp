@@ -5,6 +5,7 @@
 #include <set>
 
 #include "core/assessment/stages.hpp"
+#include "core/findings/alike.hpp"
 #include "core/findings/rules.hpp"
 #include "core/plan/check.hpp"
 #include "tests/core/findings/fixtures.hpp"
@@ -57,6 +58,18 @@ TEST(Rules, AreEachSilentInASoundOrEmptyPlan)
         EXPECT_TRUE(!findIn(sound, fixture.id) || !findIn(empty, fixture.id)) << fixture.id;
 }
 
+// Beds placed by typed numbers or by the grid are off by a rounding: that is no narrower aisle.
+TEST(Rules, TakeALengthThatOnlyRoundsBelowTheLimitForEnough)
+{
+    for (const auto& [aisle, told] : {std::pair{0.6 - 1e-9, false}, std::pair{0.5996, false}, std::pair{0.598, true}}) {
+        SoundPlan plan;
+        const auto bed = *plan.drawn.plan.vessels.find(plan.bed1);
+        const double top = units::inMetres(bed.centre.y) + 0.406; // both are 0.812 m wide outside
+        plan.drawn.changeVessel(plan.bed2, [&](plan::Vessel& v) { v.centre.y = units::metres(top + aisle + 0.406); });
+        EXPECT_EQ(findIn(findingsOf(plan.drawn), "layout.aisle") != nullptr, told) << aisle;
+    }
+}
+
 // Water that stands above the sump's own overflow while running cannot stay there.
 TEST(Rules, AskForASumpLevelBelowItsOwnOverflow)
 {
@@ -97,6 +110,52 @@ TEST(SoundPlan, RaisesNoErrorAndNoWarning)
         ADD_FAILURE() << fault.part << ' ' << fault.key << ": " << base::oneLine(fault.refusal);
     for (const Finding& finding : findingsOf(plan.drawn))
         EXPECT_EQ(finding.severity, Severity::note) << finding.id;
+}
+
+TEST(Findings, ThatSayTheSameOfSeveralElementsAreOne)
+{
+    SoundPlan plan; // both beds stand on six legs and are of one size
+    const auto legs = [](const std::vector<Finding>& list) {
+        std::vector<Finding> found;
+        std::copy_if(list.begin(), list.end(), std::back_inserter(found),
+                     [](const Finding& finding) { return finding.id == "floor.legs"; });
+        return found;
+    };
+    auto found = legs(findingsOf(plan.drawn));
+    ASSERT_EQ(found.size(), 1U);
+    EXPECT_EQ(found[0].elements, (std::vector<Id>{plan.bed1, plan.bed2}));
+    EXPECT_EQ(found[0].alike, 2U);
+    plan.drawn.changeVessel(plan.bed2, [](plan::Vessel& v) { v.stand->legCount = 4; }); // more on each leg
+    found = legs(findingsOf(plan.drawn));
+    ASSERT_EQ(found.size(), 2U);
+    EXPECT_EQ(found[1].elements, (std::vector<Id>{plan.bed2}));
+    EXPECT_EQ(found[1].alike, 1U);
+}
+
+// Their ports come behind them, and what one finding says of two elements together is never joined to another.
+TEST(Findings, KeepWhatTheyAreAboutWhenTheyAreJoined)
+{
+    const SoundPlan plan;
+    const auto lipOf = [&](Id bed) { return plan::mainLip(*plan.drawn.plan.vessels.find(bed))->id; };
+    std::vector<Finding> list(5);
+    for (Finding& finding : list)
+        finding.id = "x";
+    list[0].elements = {plan.tank};
+    list[1].elements = {plan.bed1, lipOf(plan.bed1)};
+    list[2].elements = {plan.bed2, lipOf(plan.bed2)};
+    list[3].elements = {plan.bed1, plan.tank};
+    list[4].elements = {plan.bed2, plan.tank};
+    findings::joinAlike(list, 1, plan.drawn.plan);
+    ASSERT_EQ(list.size(), 4U);
+    EXPECT_EQ(list[1].elements, (std::vector<Id>{plan.bed1, plan.bed2, lipOf(plan.bed1), lipOf(plan.bed2)}));
+    EXPECT_EQ(list[1].alike, 2U);
+    EXPECT_EQ(list[2].elements, (std::vector<Id>{plan.bed1, plan.tank}));
+    list.resize(1);
+    list.push_back(list[0]);
+    list[1].elements = {plan.bed1};
+    list[1].value = units::metres(1.0);
+    findings::joinAlike(list, 0, plan.drawn.plan);
+    EXPECT_EQ(list.size(), 2U) << "other amounts";
 }
 
 TEST(Findings, ComeErrorsFirst)
