@@ -62,6 +62,16 @@ TEST(UndoNames, NameTheElement)
     EXPECT_EQ(named(plan::setAltitude(std::nullopt)), "Change altitude");
 }
 
+TEST(Words, KeepANumberAndItsUnitInOneLine)
+{
+    const QString words = QStringLiteral("3 617 L/h at 0.997 m, 22 % of 5 US gal/min");
+    const QString kept = unbroken(words);
+    for (const char* part : {"3 617\u00a0L/h", "0.997\u00a0m,", "22\u00a0%", "5\u00a0US\u00a0gal/min", " at ", "% of"})
+        EXPECT_TRUE(kept.contains(QString::fromUtf8(part))) << part;
+    EXPECT_EQ(breakable(kept), words);
+    EXPECT_EQ(unbroken(QString()), QString());
+}
+
 TEST(Subjects, NameEndsByTheirPorts)
 {
     const test::SmallSystem system;
@@ -116,6 +126,29 @@ TEST(FindingSentences, UseTheWindowsNamesAndThePersonsUnits)
     EXPECT_NE(message.find("1.00 ft, less than 2.00 ft"), std::string::npos) << message;
     EXPECT_FALSE(words.advice.isEmpty());
     EXPECT_EQ(words.source.toStdString(), "common practice, no source");
+}
+
+TEST(FindingSentences, NameAllElementsTheyHoldFor)
+{
+    const test::SmallSystem system;
+    assessment::Finding finding;
+    finding.id = "floor.legs";
+    finding.elements = {system.bedA, system.bedB};
+    finding.alike = 2;
+    const DisplaySettings display{units::UnitSystem::metric, units::NumberStyle::point()};
+    EXPECT_EQ(findingWords(finding, resultsOf(system.plan), display).message.toStdString(),
+              "Grow beds B1 and B2 stand on legs or piers; real legs do not share evenly.");
+    EXPECT_EQ(allSubjects(system.plan, {system.bedA, system.tank}).toStdString(), "grow bed B1 and fish tank T1");
+    EXPECT_EQ(allSubjects(system.plan, {system.bedA}).toStdString(), "grow bed B1");
+    test::SmallSystem many;
+    many.vessel(plan::VesselKind::mediaBed, 3.0, 8.0);
+    std::vector<base::Id> beds;
+    for (const auto& vessel : many.plan.vessels)
+        if (vessel->kind == plan::VesselKind::mediaBed)
+            beds.push_back(vessel->id);
+    EXPECT_EQ(allSubjects(many.plan, beds).toStdString(), "grow beds B1 to B3");
+    beds.push_back(many.note);
+    EXPECT_EQ(allSubjects(many.plan, beds).toStdString(), "grow bed B1, grow bed B2, grow bed B3 and note");
 }
 
 TEST(Refusals, SayWhereWhatAndHowToMend)

@@ -101,7 +101,7 @@ QString PumpCurveList::catalogueCurve(const plan::Plan& plan) const
     for (const auto& point : (*model)->points)
         points << tr("%1 at %2")
                       .arg(chosen().display().quantityText(point.flow), chosen().display().quantityText(point.head));
-    return points.join(QStringLiteral("; "));
+    return points.join(u'\n');
 }
 
 // Between the last two points, so that the curve keeps its shape.

@@ -91,7 +91,7 @@ void PumpSection::addVesselRow()
 
 void PumpSection::addSettingRows()
 {
-    const QString speed = tr("Speed, of the curve's");
+    const QString speed = tr("Speed, curve at 100 %");
     addRow(speed, percentField(
                       speed,
                       [this](const plan::Plan& plan) {

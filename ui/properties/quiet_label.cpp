@@ -1,5 +1,7 @@
 #include "ui/properties/quiet_label.hpp"
 
+#include <algorithm>
+
 #include <QEvent>
 
 #include "ui/style/palette.hpp"
@@ -50,15 +52,48 @@ void QuietLabel::enterEvent(QEnterEvent* event)
     QLabel::enterEvent(event);
 }
 
-// Forms ask for heights on every frame of a drag; breaking lines is the dear part of the answer.
+void QuietLabel::setRoomFor(const QString& longest)
+{
+    if (longest == m_longest)
+        return;
+    m_longest = longest;
+    m_heightOf.clear();
+    updateGeometry();
+}
+
+void QuietLabel::holdHeight(bool hold)
+{
+    if (hold == m_hold)
+        return;
+    m_hold = hold;
+    m_heldAt = hold ? m_heightOf : QHash<int, int>();
+    updateGeometry();
+}
+
 int QuietLabel::heightForWidth(int width) const
+{
+    const int height = measured(width);
+    if (!m_hold)
+        return height;
+    int& held = m_heldAt[width];
+    held = std::max(held, height);
+    return held;
+}
+
+// Forms ask for heights on every frame of a drag; breaking lines is the dear part of the answer.
+int QuietLabel::measured(int width) const
 {
     if (m_measured != text()) {
         m_heightOf.clear();
         m_measured = text();
     }
-    const auto known = m_heightOf.constFind(width);
-    return known != m_heightOf.constEnd() ? *known : *m_heightOf.insert(width, QLabel::heightForWidth(width));
+    if (const auto known = m_heightOf.constFind(width); known != m_heightOf.constEnd())
+        return *known;
+    int height = QLabel::heightForWidth(width);
+    if (!m_longest.isEmpty())
+        height = std::max(height,
+                          fontMetrics().boundingRect(QRect(0, 0, width, 10'000), Qt::TextWordWrap, m_longest).height());
+    return *m_heightOf.insert(width, height);
 }
 
 void QuietLabel::changeEvent(QEvent* event)

@@ -5,6 +5,7 @@
 
 #include "ui/properties/quiet_label.hpp"
 #include "ui/style/type.hpp"
+#include "ui/text/display.hpp"
 
 namespace sumpwright::ui::properties
 {
@@ -20,11 +21,14 @@ ResultField::ResultField(const QString& name, Text text, Working working, QWidge
     line->addWidget(m_value, 1);
     if (!m_working)
         return;
-    m_button = new QPushButton(tr("Show working"), this);
+    m_button = new QPushButton(tr("Working"), this);
     m_button->setFlat(true);
     m_button->setMinimumHeight(style::leastTarget);
     setFullName(name);
     m_button->setToolTip(tr("Opens the worksheet behind this value, filled with its numbers"));
+    QSizePolicy place = m_button->sizePolicy();
+    place.setRetainSizeWhenHidden(true);
+    m_button->setSizePolicy(place);
     m_button->setVisible(false);
     line->addWidget(m_button, 0, Qt::AlignTop);
     connect(m_button, &QPushButton::clicked, this, [this] {
@@ -42,14 +46,20 @@ void ResultField::setFullName(const QString& name)
 
 void ResultField::show(const assessment::Assessment* results, bool stale)
 {
-    m_words = results ? m_text(*results) : QString();
-    m_ready = results && m_working && !m_words.isEmpty() ? m_working(*results) : std::nullopt;
-    m_value->setTone(stale ? QuietLabel::Tone::stale : QuietLabel::Tone::plain);
-    m_value->setText(stale && !m_words.isEmpty() ? tr("%1 (stale)").arg(m_words) : m_words);
+    const QString words = results ? m_text(*results) : QString();
+    const QString marked = words.isEmpty() ? QString() : tr("%1 (stale)").arg(words);
+    m_ready = results && m_working && !words.isEmpty() ? m_working(*results) : std::nullopt;
+    m_value->setTone(words.isEmpty() ? QuietLabel::Tone::quiet
+                     : stale         ? QuietLabel::Tone::stale
+                                     : QuietLabel::Tone::plain);
+    m_value->setRoomFor(text::unbroken(marked));
+    m_value->setText(words.isEmpty() ? text::absentText() : text::unbroken(stale ? marked : words));
     if (m_button)
         m_button->setVisible(m_ready.has_value());
 }
 
-QString ResultField::shownText() const { return m_value->text(); }
+void ResultField::holdHeight(bool hold) { m_value->holdHeight(hold); }
+
+QString ResultField::shownText() const { return text::breakable(m_value->text()); }
 
 } // namespace sumpwright::ui::properties

@@ -1,5 +1,5 @@
-// ResultField: one computed value beside the entries it answers to: grey and marked when stale, and a button that asks
-// for its working where it has one.
+// ResultField: one computed value beside the entries it answers to: grey and marked when stale, a dash where there is
+// none, and a button that asks for its working where it has one. It keeps its place and, while held, its height.
 #pragma once
 
 #include <functional>
@@ -23,7 +23,7 @@ class ResultField : public QWidget
     Q_OBJECT
 
 public:
-    using Text = std::function<QString(const assessment::Assessment&)>; // empty: nothing to show, the row goes
+    using Text = std::function<QString(const assessment::Assessment&)>; // empty: a dash
     using Working = std::function<std::optional<assessment::Working>(const assessment::Assessment&)>;
 
     ResultField(const QString& name, Text text, Working working, QWidget* parent = nullptr);
@@ -32,7 +32,7 @@ public:
 
     // Null: nothing computed yet.
     void show(const assessment::Assessment* results, bool stale);
-    bool empty() const { return m_words.isEmpty(); }
+    void holdHeight(bool hold);
     QString shownText() const;
     QPushButton* workingButton() { return m_button; } // null where there is no working
 
@@ -42,7 +42,6 @@ Q_SIGNALS:
 private:
     Text m_text;
     Working m_working;
-    QString m_words;
     std::optional<assessment::Working> m_ready;
     QuietLabel* m_value;
     QPushButton* m_button = nullptr;

@@ -42,8 +42,8 @@ void Section::refreshResults()
 {
     const auto results = m_chosen.document.assessment();
     for (auto* field : m_results) {
+        field->holdHeight(m_chosen.document.previewing());
         field->show(results.get(), m_chosen.document.stale());
-        setRowVisible(field, !field->empty());
     }
 }
 
@@ -196,7 +196,7 @@ QWidget* Section::addFact(const QString& label, std::function<QString(const plan
     value->setAccessibleName(label);
     m_rows->addRow(caption(label), value);
     onRefresh([this, value, text](const plan::Plan& plan) {
-        value->setText(text(plan));
+        value->setText(text::unbroken(text(plan)));
         setRowVisible(value, !value->text().isEmpty());
     });
     return value;

@@ -101,6 +101,24 @@ void PlainStyle::drawControl(ControlElement element, const QStyleOption* option,
     case CE_Splitter:
         painter->fillRect(option->rect, t.panel);
         return;
+    case CE_ComboBoxLabel:
+        if (const auto* combo = qstyleoption_cast<const QStyleOptionComboBox*>(option); combo && !combo->editable) {
+            QStyleOptionComboBox fitting = *combo;
+            const QRect room = subControlRect(CC_ComboBox, combo, SC_ComboBoxEditField, widget).adjusted(1, 0, -1, 0);
+            fitting.currentText = combo->fontMetrics.elidedText(combo->currentText, Qt::ElideRight, room.width());
+            QProxyStyle::drawControl(element, &fitting, painter, widget);
+            return;
+        }
+        break;
+    case CE_PushButtonLabel:
+        if (const auto* button = qstyleoption_cast<const QStyleOptionButton*>(option);
+            button && (button->features & QStyleOptionButton::Flat) && (option->state & State_Enabled)) {
+            QStyleOptionButton link = *button; // a button without a box: its colour says that it can be pressed
+            link.palette.setColor(QPalette::ButtonText, t.accent);
+            QProxyStyle::drawControl(element, &link, painter, widget);
+            return;
+        }
+        break;
     default:
         break;
     }

@@ -5,6 +5,17 @@ namespace sumpwright::ui::text
 
 QString absentText() { return QStringLiteral("\u2013"); }
 
+QString unbroken(QString words)
+{
+    static const QString gallon = QStringLiteral("US gal");
+    for (qsizetype i = 1; i + 1 < words.size(); ++i)
+        if (words[i] == u' ' && words[i - 1].isDigit() && (words[i + 1].isLetter() || words[i + 1] == u'%'))
+            words[i] = QChar::Nbsp;
+    return words.replace(gallon, QStringLiteral("US\u00a0gal"));
+}
+
+QString breakable(QString unbrokenWords) { return unbrokenWords.replace(QChar::Nbsp, u' '); }
+
 QString DisplaySettings::ratioText(double ratio, int significantDigits) const
 {
     return QString::fromStdString(units::formatRatio(ratio, numbers, significantDigits));

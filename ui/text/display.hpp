@@ -24,7 +24,9 @@ struct EntryUnit {
 };
 inline constexpr EntryUnit inSmallSizes{"mm", "in"}; // walls, bores, pads
 
-QString absentText(); // an en dash
+QString absentText();                     // an en dash
+QString unbroken(QString words);          // a number and its unit stay in one line; for text that is wrapped
+QString breakable(QString unbrokenWords); // back, for copying and comparing
 
 struct DisplaySettings {
     units::UnitSystem system = units::UnitSystem::metric;
