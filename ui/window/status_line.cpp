@@ -28,6 +28,24 @@ QLabel* field(QStatusBar& bar, const QString& name, const QString& widest)
     return label;
 }
 
+// One unit and as many decimals at every place, so that nothing jumps while the pointer moves: "12.34 ft", "3.760 m".
+QString placeText(units::Length along, const document::ViewSettings& view)
+{
+    const bool us = view.unitSystem() == units::UnitSystem::us;
+    QString number = QString::number(units::inUnit(along, us ? "ft" : "m"), 'f', us ? 2 : 3);
+    if (number.startsWith(u'-') && number.count(u'0') == number.size() - 2)
+        number.remove(0, 1);
+    number.replace(u'.', QString::fromStdString(view.numberStyle().decimalMark)).replace(u'-', QChar(0x2212));
+    return number + (us ? QStringLiteral(" ft") : QStringLiteral(" m"));
+}
+
+QString levelText(units::Elevation level, const document::ViewSettings& view)
+{
+    const bool us = view.unitSystem() == units::UnitSystem::us;
+    return QString::fromStdString(
+        units::format(level, view.unitSystem(), view.numberStyle(), {.unit = us ? "ft" : "m"}));
+}
+
 } // namespace
 
 StatusLine::StatusLine(document::Document& document, QWidget* parent) : QStatusBar(parent), m_document(document)
@@ -35,7 +53,8 @@ StatusLine::StatusLine(document::Document& document, QWidget* parent) : QStatusB
     setSizeGripEnabled(false);
     m_hint = new QLabel;
     m_hint->setAccessibleName(tr("What the tool waits for"));
-    m_hint->setContentsMargins(style::step, 0, 0, 0);
+    // level with the messages
+    m_hint->setContentsMargins(style::halfStep, 0, 0, 0);
     m_hint->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Preferred); // never widens the window
     m_hint->installEventFilter(this);
     addWidget(m_hint, 1);
@@ -93,14 +112,11 @@ void StatusLine::refresh()
     if (!shown)
         return;
     const auto& view = m_document.view();
-    const auto text = [&view](const auto& quantity) {
-        return QString::fromStdString(units::format(quantity, view.unitSystem(), view.numberStyle()));
-    };
-    m_x->setText(QStringLiteral("X  %1").arg(text(m_place->x)));
-    m_y->setText(QStringLiteral("Y  %1").arg(text(m_place->y)));
+    m_x->setText(QStringLiteral("X  %1").arg(placeText(m_place->x, view)));
+    m_y->setText(QStringLiteral("Y  %1").arg(placeText(m_place->y, view)));
     const plan::Floor& floor = *m_document.shown().floor;
     if (plan::inside(floor, *m_place))
-        m_level->setText(tr("Floor  %1").arg(text(plan::levelAt(floor, *m_place))));
+        m_level->setText(tr("Floor  %1").arg(levelText(plan::levelAt(floor, *m_place), view)));
 }
 
 } // namespace sumpwright::ui::window
