@@ -52,7 +52,7 @@ int FlowRow::heightForWidth(int width) const
 // As wide as the widest one alone.
 QSize FlowRow::minimumSize() const
 {
-    QSize least;
+    QSize least(0, 0);
     for (const QLayoutItem* item : m_items)
         if (!item->isEmpty())
             least = least.expandedTo(item->sizeHint());
@@ -75,24 +75,54 @@ void FlowRow::setGeometry(const QRect& room)
     arrange(room.marginsRemoved(contentsMargins()), Place::yes);
 }
 
-int FlowRow::arrange(const QRect& room, Place place) const
+// The items of one line, from `first` on; the line is never empty.
+FlowRow::Line FlowRow::lineFrom(std::size_t first, int room) const
 {
-    QPoint at = room.topLeft();
-    int lineHeight = 0;
-    for (QLayoutItem* item : m_items) {
-        if (item->isEmpty())
+    Line line{first, first, 0, 0, 0};
+    for (; line.last < m_items.size(); ++line.last) {
+        const QLayoutItem& item = *m_items[line.last];
+        if (item.isEmpty())
             continue;
-        const QSize size = item->sizeHint();
-        if (at.x() > room.left() && at.x() + size.width() > room.left() + room.width()) {
-            at = {room.left(), at.y() + lineHeight};
-            lineHeight = 0;
-        }
-        if (place == Place::yes)
-            item->setGeometry(QStyle::visualRect(parentWidget()->layoutDirection(), room, QRect(at, size)));
-        at.rx() += size.width() + spacing();
-        lineHeight = std::max(lineHeight, size.height());
+        const int gap = line.used > 0 ? spacing() : 0;
+        if (line.used > 0 && line.width + gap + item.sizeHint().width() > room)
+            break;
+        ++line.used;
+        line.width += gap + item.sizeHint().width();
+        line.height = std::max(line.height, item.sizeHint().height());
     }
-    return at.y() + lineHeight - room.top();
+    return line;
+}
+
+// What a line has left over is shared out evenly, as far as the items take more than they ask for.
+void FlowRow::place(const Line& line, const QRect& room) const
+{
+    int spare = std::max(room.width() - line.width, 0);
+    int waiting = line.used;
+    int x = room.left();
+    for (std::size_t i = line.first; i < line.last; ++i) {
+        QLayoutItem& item = *m_items[i];
+        if (item.isEmpty())
+            continue;
+        const QSize asked = item.sizeHint();
+        const int more = std::clamp(item.maximumSize().width() - asked.width(), 0, spare / waiting--);
+        spare -= more;
+        const QRect where(x, room.top(), asked.width() + more, asked.height());
+        item.setGeometry(QStyle::visualRect(parentWidget()->layoutDirection(), room, where));
+        x += where.width() + spacing();
+    }
+}
+
+int FlowRow::arrange(const QRect& room, Place how) const
+{
+    int top = room.top();
+    for (std::size_t first = 0; first < m_items.size();) {
+        const Line line = lineFrom(first, room.width());
+        if (how == Place::yes)
+            place(line, QRect(room.left(), top, room.width(), line.height));
+        top += line.height;
+        first = line.last;
+    }
+    return top - room.top();
 }
 
 } // namespace sumpwright::ui::charts

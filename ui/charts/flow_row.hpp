@@ -27,7 +27,16 @@ public:
 
 private:
     enum class Place { no, yes };
-    int arrange(const QRect& room, Place place) const; // the height taken
+    struct Line {
+        std::size_t first;
+        std::size_t last; // one behind
+        int used;         // items that are shown
+        int width;
+        int height;
+    };
+    int arrange(const QRect& room, Place how) const; // the height taken
+    Line lineFrom(std::size_t first, int room) const;
+    void place(const Line& line, const QRect& room) const;
 
     std::vector<QLayoutItem*> m_items;
 };

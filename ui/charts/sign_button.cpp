@@ -1,13 +1,22 @@
 #include "ui/charts/sign_button.hpp"
 
+#include <algorithm>
+
 #include <QEvent>
 #include <QPainter>
 
 #include "ui/style/palette.hpp"
 #include "ui/style/type.hpp"
+#include "ui/text/display.hpp"
 
 namespace sumpwright::ui::charts
 {
+
+namespace
+{
+constexpr int wedge = 12;         // the mark of a turn for the worse and its gap
+constexpr int mostForWorse = 140; // pixels, beside the figure
+} // namespace
 
 SignButton::SignButton(QWidget* parent) : QAbstractButton(parent)
 {
@@ -18,7 +27,6 @@ SignButton::SignButton(QWidget* parent) : QAbstractButton(parent)
 
 void SignButton::show(const Sign& sign, bool stale)
 {
-    const bool resized = sign.value.size() != m_sign.value.size() || sign.worse.size() != m_sign.worse.size();
     m_sign = sign;
     m_stale = stale;
     QString spoken = sign.label + QStringLiteral(": ") + sign.value;
@@ -26,20 +34,58 @@ void SignButton::show(const Sign& sign, bool stale)
         spoken += QStringLiteral(", ") + sign.worse;
     setAccessibleName(spoken);
     setToolTip(sign.chart.isEmpty() ? tr("Show the findings") : tr("Show the chart behind this figure"));
-    if (resized)
-        updateGeometry();
     update();
+}
+
+void SignButton::showNothing()
+{
+    Sign none = m_sign;
+    none.value = text::absentText();
+    none.worse.clear();
+    none.bad = false;
+    show(none, true);
+}
+
+// Counted with the widest digit, since a figure keeps changing under the eye.
+int SignButton::neededWidth() const
+{
+    QString widest = m_sign.value;
+    std::replace_if(
+        widest.begin(), widest.end(), [](QChar c) { return c.isDigit(); }, QChar(u'0'));
+    const int value = QFontMetrics(style::strongFont()).horizontalAdvance(widest);
+    const int label = QFontMetrics(style::bodyFont()).horizontalAdvance(m_sign.label);
+    return std::max(value, label) + 2 * style::step + 2;
+}
+
+void SignButton::reserve(Reserve how)
+{
+    const int needed = neededWidth();
+    if (how == Reserve::atLeast && needed <= m_reserved)
+        return;
+    m_reserved = needed;
+    const int worse = QFontMetrics(style::bodyFont()).horizontalAdvance(tr("%1 less").arg(m_sign.value));
+    setMaximumWidth(m_reserved + std::min(worse, mostForWorse) + style::step + wedge);
+    updateGeometry();
 }
 
 QSize SignButton::sizeHint() const
 {
     const QFontMetrics label(style::bodyFont());
     const QFontMetrics value(style::strongFont());
-    int wide = value.horizontalAdvance(m_sign.value);
-    if (!m_sign.worse.isEmpty())
-        wide += style::step + 12 + label.horizontalAdvance(m_sign.worse);
-    wide = std::max(wide, label.horizontalAdvance(m_sign.label));
-    return {wide + 2 * style::step + 2, label.height() + value.height() + style::step};
+    return {m_reserved, label.height() + value.height() + style::step};
+}
+
+void SignButton::paintWorse(QPainter& painter, QPoint at, int room) const
+{
+    const style::Theme& theme = style::themeOf(*this);
+    const QPointF left(at.x(), at.y());
+    painter.setPen(Qt::NoPen);
+    painter.setBrush(theme.caution);
+    painter.drawPolygon(QPolygonF({left + QPointF(0, -7), left + QPointF(8, -7), left + QPointF(4, 0)}));
+    painter.setFont(style::bodyFont());
+    painter.setPen(theme.caution);
+    painter.drawText(at + QPoint(wedge, 0),
+                     QFontMetrics(style::bodyFont()).elidedText(m_sign.worse, Qt::ElideRight, room - wedge));
 }
 
 void SignButton::paintEvent(QPaintEvent*)
@@ -51,24 +97,21 @@ void SignButton::paintEvent(QPaintEvent*)
         painter.fillRect(rect(), theme.field);
     const QFontMetrics label(style::bodyFont());
     const QFontMetrics value(style::strongFont());
-    const int left = style::step;
-    painter.setFont(style::bodyFont());
-    painter.setPen(theme.quiet);
-    painter.drawText(left, style::halfStep + label.ascent(), m_sign.label);
-    const int base = style::halfStep + label.height() + value.ascent();
+    const int room = width() - 2 * style::step;
+    const QPoint upper(style::step, style::halfStep + label.ascent());
+    const QPoint lower(style::step, style::halfStep + label.height() + value.ascent());
+    const int beside = value.horizontalAdvance(m_sign.value) + style::step;
+    const bool worseBeside = beside + wedge + label.horizontalAdvance(m_sign.worse) <= room;
+    if (m_sign.worse.isEmpty() || worseBeside) {
+        painter.setFont(style::bodyFont());
+        painter.setPen(theme.quiet);
+        painter.drawText(upper, label.elidedText(m_sign.label, Qt::ElideRight, room));
+    }
     painter.setFont(style::strongFont());
     painter.setPen(m_stale ? theme.stale : m_sign.bad ? theme.fault : theme.ink);
-    painter.drawText(left, base, m_sign.value);
-    if (!m_sign.worse.isEmpty()) {
-        const int x = left + value.horizontalAdvance(m_sign.value) + style::step;
-        const QPolygonF wedge({{x + 0.0, base - 7.0}, {x + 8.0, base - 7.0}, {x + 4.0, base + 0.0}});
-        painter.setPen(Qt::NoPen);
-        painter.setBrush(theme.caution);
-        painter.drawPolygon(wedge);
-        painter.setFont(style::bodyFont());
-        painter.setPen(theme.caution);
-        painter.drawText(x + 12, base, m_sign.worse);
-    }
+    painter.drawText(lower, value.elidedText(m_sign.value, Qt::ElideRight, room));
+    if (!m_sign.worse.isEmpty())
+        paintWorse(painter, worseBeside ? lower + QPoint(beside, 0) : upper, worseBeside ? room - beside : room);
     if (hasFocus()) {
         painter.setBrush(Qt::NoBrush);
         painter.setPen(QPen(theme.accent, 2.0));

@@ -66,7 +66,7 @@ const assessment::DutyPoint* firstDuty(const assessment::Assessment& results)
 void addWater(std::vector<Sign>& signs, const assessment::Assessment& results, const text::DisplaySettings& display)
 {
     const auto& total = results.water->totals[WaterState::runningLeast];
-    if (total.ok())
+    if (total.ok() && !results.water->vessels.empty())
         signs.push_back({QStringLiteral("water"),
                          QStringLiteral("water"),
                          Words::tr("Water"),
@@ -107,7 +107,7 @@ void addFloor(std::vector<Sign>& signs, const assessment::Assessment& results, c
               const text::DisplaySettings& display)
 {
     const auto& total = results.floor->in(LoadCase::toRim);
-    if (!total.ok())
+    if (!total.ok() || results.floor->vessels.empty())
         return;
     QString worse;
     if (before && before->floor->in(LoadCase::toRim).ok())

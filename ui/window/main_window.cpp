@@ -35,7 +35,7 @@ namespace
 
 constexpr QSize firstSize(1440, 900);
 constexpr QSize frameRoom(16, 48); // for a frame around the window, which nobody knows before it stands
-constexpr int layoutVersion = 1;   // of the saved panels: raise it when panels come or go
+constexpr int layoutVersion = 2;   // of the saved panels: raise it when panels come or go
 
 // The one plan file being dragged in; empty: something else.
 QString planIn(const QMimeData& data)
@@ -75,12 +75,11 @@ void MainWindow::build()
     const auto display = [&document] {
         return text::DisplaySettings{document.view().unitSystem(), document.view().numberStyle()};
     };
-    auto* signs = new charts::VitalSigns(document, display);
+    m_signs = new charts::VitalSigns(document, display, this);
     m_strips = new StripStack;
     m_view = new canvas::PlanView(document, m_workplace.canvas);
     m_view->setAcceptDrops(false); // plans are dropped on the window
     m_view->viewport()->setAcceptDrops(false);
-    rows->addWidget(signs);
     rows->addWidget(m_strips);
     rows->addWidget(m_view, 1);
     setCentralWidget(middle);
@@ -96,9 +95,9 @@ void MainWindow::build()
     m_files->fillExampleMenu(*m_examples);
     m_empty = new EmptyState(m_examples, m_view);
     connect(m_empty, &EmptyState::drawFloorAsked, this, [this] { m_commands->find("place.floor")->trigger(); });
-    connect(signs, &charts::VitalSigns::chartWanted, m_panels, &Panels::showChart);
-    connect(signs, &charts::VitalSigns::findingsWanted, m_panels, &Panels::showFindings);
-    connect(&document.view(), &document::ViewSettings::changed, signs, &charts::VitalSigns::refresh);
+    connect(m_signs, &charts::VitalSigns::chartWanted, m_panels, &Panels::showChart);
+    connect(m_signs, &charts::VitalSigns::findingsWanted, m_panels, &Panels::showFindings);
+    connect(&document.view(), &document::ViewSettings::changed, m_signs, &charts::VitalSigns::refresh);
 }
 
 void MainWindow::addCommands()

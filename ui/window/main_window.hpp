@@ -7,6 +7,11 @@ QT_BEGIN_NAMESPACE
 class QMenu;
 QT_END_NAMESPACE
 
+namespace sumpwright::ui::charts
+{
+class VitalSigns;
+}
+
 namespace sumpwright::ui::canvas
 {
 class PlanView;
@@ -54,6 +59,7 @@ private:
     void addChartCommands();
     void addHelpCommands();
     void makeMenus();
+    void addSignBar();
     void follow();
     void restore();
     void refreshTitle();
@@ -67,6 +73,7 @@ private:
     Panels* m_panels = nullptr;
     StripStack* m_strips = nullptr;
     canvas::PlanView* m_view = nullptr;
+    charts::VitalSigns* m_signs = nullptr;
     StatusLine* m_status = nullptr;
     Commands* m_commands = nullptr;
     FileCommands* m_files = nullptr;

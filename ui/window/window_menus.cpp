@@ -12,6 +12,7 @@
 
 #include "ui/canvas/plan_view.hpp"
 #include "ui/charts/chart_panel.hpp"
+#include "ui/charts/vital_signs.hpp"
 #include "ui/document/view_settings.hpp"
 #include "ui/properties/properties_panel.hpp"
 #include "ui/window/about.hpp"
@@ -184,6 +185,18 @@ void MainWindow::makeMenus()
             if (const CommandSpec& spec = m_commands->spec(id); spec.menu == group && !spec.barText.isEmpty())
                 bar->addAction(m_commands->find(id));
     }
+    addSignBar();
+}
+
+// Over the whole width, where all signs have room, so that the plan beneath does not move when one comes or goes.
+void MainWindow::addSignBar()
+{
+    addToolBarBreak();
+    auto* bar = addToolBar(tr("Vital signs"));
+    bar->setObjectName(QStringLiteral("bar.signs"));
+    bar->setMovable(false);
+    bar->toggleViewAction()->setVisible(false); // always there
+    bar->addWidget(m_signs);
 }
 
 void MainWindow::showContextMenu(QPoint global)
