@@ -2,6 +2,7 @@
 #include <cmath>
 
 #include "core/assessment/working_parts.hpp"
+#include "core/hydraulics/flow_balance.hpp"
 #include "core/hydraulics/overflow.hpp"
 
 namespace sumpwright::assessment
