@@ -21,6 +21,13 @@ struct Circuit {
     friend bool operator==(const Circuit&, const Circuit&) = default;
 };
 
+// Of one basin: what pressure runs bring in, and what they and its pumps take out.
+struct PumpedFlow {
+    units::Flow in;
+    units::Flow out;
+    friend bool operator==(const PumpedFlow&, const PumpedFlow&) = default;
+};
+
 // In the order of their first vessel, run or pump.
 std::vector<Circuit> circuitsOf(const Pipework& pipework, const std::vector<Basin>& basins);
 

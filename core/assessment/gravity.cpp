@@ -103,16 +103,15 @@ void Gravity::send(Leg leg, const Stage<units::Flow>& flow, bool tide, GravityFl
     flows.meanOfTide[leg.run] = tide;
 }
 
-void Gravity::passBasin(std::size_t node, RunningState state, GravityFlows& flows) const
+void Gravity::passBasin(std::size_t node, PumpedFlow pumped, RunningState state, GravityFlows& flows) const
 {
     const Basin& basin = m_basins[m_circuit.basins[node]];
     bool tide = false;
     const Stage<units::Flow> arrived = arriving(node, flows, tide);
-    const units::Flow pumped = *flows.inflow[node];
-    flows.inflow[node] = arrived ? Stage<units::Flow>(hydraulics::flowBalance(*arrived, -pumped)) : arrived;
+    flows.inflow[node] = arrived ? Stage<units::Flow>(pumped.in + *arrived) : arrived;
     Throughflow through{Stage<Standing>::missingAs(Stage<units::Flow>()), {}};
     if (!basin.isSump())
-        through = arrived ? throughflowOf(basin, *flows.inflow[node], state)
+        through = arrived ? throughflowOf(basin, hydraulics::flowBalance(*flows.inflow[node], pumped.out), state)
                           : Throughflow{Stage<Standing>::missingAs(arrived),
                                         std::vector<Stage<units::Flow>>(basin.outlets.size(), arrived)};
     else
@@ -141,10 +140,10 @@ void Gravity::passTee(std::size_t node, GravityFlows& flows) const
         send(leg, flow, tide, flows);
 }
 
-GravityFlows Gravity::flowsFor(const std::vector<units::Flow>& pumped, RunningState state) const
+GravityFlows Gravity::flowsFor(const std::vector<PumpedFlow>& pumped, RunningState state) const
 {
     GravityFlows flows;
-    flows.inflow.assign(pumped.begin(), pumped.end());
+    flows.inflow.resize(m_circuit.basins.size());
     flows.standing.resize(m_circuit.basins.size());
     flows.meanOfTide.assign(m_circuit.runs.size(), false);
     for (const std::size_t run : m_circuit.runs)
@@ -153,7 +152,7 @@ GravityFlows Gravity::flowsFor(const std::vector<units::Flow>& pumped, RunningSt
     for (const std::size_t node : m_order) {
         passed[node] = true;
         if (node < m_circuit.basins.size())
-            passBasin(node, state, flows);
+            passBasin(node, pumped[node], state, flows);
         else
             passTee(node, flows);
     }

@@ -14,7 +14,7 @@ namespace sumpwright::assessment
 
 // Indexed as the circuit's basins and runs.
 struct GravityFlows {
-    std::vector<Stage<units::Flow>> inflow; // of each basin, pumped and by gravity
+    std::vector<Stage<units::Flow>> inflow; // into each basin, pumped and by gravity
     std::vector<Stage<Standing>> standing;  // of each basin that is no sump; sumps: not asked
     std::vector<Stage<units::Flow>> runs;   // gravity runs, positive as drawn; others: not asked
     std::vector<bool> meanOfTide;           // of each run
@@ -26,8 +26,8 @@ public:
     // All three outlive this object.
     Gravity(const Pipework& pipework, const std::vector<Basin>& basins, const Circuit& circuit);
 
-    // `pumped`: what the network brings into each basin of the circuit (negative: takes out).
-    GravityFlows flowsFor(const std::vector<units::Flow>& pumped, RunningState state) const;
+    // `pumped`: of each basin of the circuit.
+    GravityFlows flowsFor(const std::vector<PumpedFlow>& pumped, RunningState state) const;
 
 private:
     struct Leg {
@@ -48,7 +48,7 @@ private:
     Ends endsOf(const DrawnRun& run) const;
     void order(const std::vector<Ends>& ends);
     Stage<units::Flow> arriving(std::size_t node, const GravityFlows& flows, bool& tide) const;
-    void passBasin(std::size_t node, RunningState state, GravityFlows& flows) const;
+    void passBasin(std::size_t node, PumpedFlow pumped, RunningState state, GravityFlows& flows) const;
     void passTee(std::size_t node, GravityFlows& flows) const;
     void send(Leg leg, const Stage<units::Flow>& flow, bool tide, GravityFlows& flows) const;
 

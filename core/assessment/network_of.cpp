@@ -144,19 +144,23 @@ std::optional<units::Elevation> CircuitNetwork::gradeAtNode(std::size_t node) co
     return node == none || node >= m_result.nodes.size() ? std::nullopt : m_result.nodes[node].grade;
 }
 
-std::vector<units::Flow> CircuitNetwork::netInflow() const
+std::vector<PumpedFlow> CircuitNetwork::pumpedFlows() const
 {
-    std::vector<units::Flow> net(m_lowestMouths.size());
+    std::vector<PumpedFlow> flows(m_lowestMouths.size());
+    const auto add = [&flows](std::size_t basin, units::Flow comesIn) {
+        if (basin != none && comesIn > units::Flow())
+            flows[basin].in += comesIn;
+        else if (basin != none)
+            flows[basin].out -= comesIn;
+    };
     for (std::size_t run = 0; run < m_runs.size(); ++run) {
-        if (m_runs[run].start.basin != none)
-            net[m_runs[run].start.basin] -= flowAlong(run);
-        if (m_runs[run].end.basin != none)
-            net[m_runs[run].end.basin] += flowAlong(run);
+        add(m_runs[run].start.basin, -flowAlong(run));
+        add(m_runs[run].end.basin, flowAlong(run));
     }
     for (const PumpParts& pump : m_pumps)
         if (const hydraulics::LinkFlow* link = linkAt(pump.link))
-            net[pump.basin] -= link->flow;
-    return net;
+            add(pump.basin, -link->flow);
+    return flows;
 }
 
 } // namespace sumpwright::assessment

@@ -44,8 +44,8 @@ public:
     std::size_t linkCount() const { return m_network.links.size(); }
     units::KinematicViscosity viscosity() const { return m_network.viscosity; }
 
-    // What comes into each basin through pressure runs, less what runs and pumps take out.
-    std::vector<units::Flow> netInflow() const;
+    // What pressure runs bring into each basin, and what they and its pumps take out of it.
+    std::vector<PumpedFlow> pumpedFlows() const;
     // Can the water of this basin, at this level, cover a mouth of a pressure run?
     bool covers(std::size_t basin, units::Elevation level) const
     {

@@ -100,7 +100,8 @@ private:
             m_network.solve();
             if (const auto& refusal = m_network.result().notSolved)
                 return Reason{refusal->id, "the pipe network has no solution: " + base::oneLine(*refusal), {}};
-            m_flows = m_gravity.flowsFor(m_network.netInflow(), state);
+            m_pumped = m_network.pumpedFlows();
+            m_flows = m_gravity.flowsFor(m_pumped, state);
             if (takeLevels() <= settled)
                 return std::nullopt;
         }
@@ -164,7 +165,7 @@ private:
 
     CircuitState stateOf(HeldBy sumpHeldBy) const
     {
-        CircuitState state{m_flows.standing, m_flows.inflow, m_flows.runs, m_flows.meanOfTide, m_network, {}};
+        CircuitState state{m_flows.standing, m_flows.inflow, m_pumped, m_flows.runs, m_flows.meanOfTide, m_network, {}};
         for (std::size_t i = 0; i < m_levels.size(); ++i) {
             if (basinAt(i).isSump())
                 state.standing[i] = Standing{m_levels[i], sumpHeldBy, {}};
@@ -180,6 +181,7 @@ private:
     Gravity m_gravity;
     std::vector<units::Elevation> m_levels;
     GravityFlows m_flows;
+    std::vector<PumpedFlow> m_pumped;
 };
 
 PerRunningState<Stage<CircuitState>> bothMissing(const Reason& reason)
@@ -229,7 +231,7 @@ bool sameFlows(const CircuitNetwork& a, const CircuitNetwork& b)
 
 bool operator==(const CircuitState& a, const CircuitState& b)
 {
-    return a.standing == b.standing && a.inflow == b.inflow && a.gravityRuns == b.gravityRuns &&
+    return a.standing == b.standing && a.inflow == b.inflow && a.pumped == b.pumped && a.gravityRuns == b.gravityRuns &&
            a.meanOfTide == b.meanOfTide && a.inVessels == b.inVessels && sameFlows(a.network, b.network);
 }
 

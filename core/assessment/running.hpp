@@ -22,6 +22,7 @@ namespace sumpwright::assessment
 struct CircuitState {
     std::vector<Stage<Standing>> standing; // sumps too
     std::vector<Stage<units::Flow>> inflow;
+    std::vector<PumpedFlow> pumped;
     std::vector<Stage<units::Flow>> gravityRuns;
     std::vector<bool> meanOfTide;
     CircuitNetwork network;  // solved

@@ -1,6 +1,7 @@
 #include <algorithm>
 
 #include "core/assessment/water_and_flow.hpp"
+#include "core/hydraulics/flow_balance.hpp"
 
 namespace sumpwright::assessment
 {
@@ -48,6 +49,8 @@ void takeCircuit(WaterResult& result, std::size_t number, const std::vector<Basi
             vessel.water[as] =
                 circuit ? stageOf(basins[index], circuit->standing[i]) : Stage<VesselWater>::missingAs(circuit);
             vessel.inflow[state] = circuit ? circuit->inflow[i] : Stage<units::Flow>::missingAs(circuit);
+            vessel.pumpedOut[state] =
+                circuit ? Stage<units::Flow>(circuit->pumped[i].out) : Stage<units::Flow>::missingAs(circuit);
         }
         vessel.water[WaterState::pumpStopped] = stageOf(basins[index], stopped.standing[i]);
         vessel.water[WaterState::toRim] = brimFull(basins[index]);
@@ -126,6 +129,13 @@ Stage<std::vector<PumpCover>> coverOf(const Pipework& pipework, const std::vecto
 }
 
 } // namespace
+
+Stage<units::Flow> VesselResult::leftOver(RunningState state) const
+{
+    if (!inflow[state] || !pumpedOut[state])
+        return inflow[state] ? pumpedOut[state] : inflow[state];
+    return hydraulics::flowBalance(*inflow[state], *pumpedOut[state]);
+}
 
 WaterResult waterResultOf(const Pipework& pipework, const std::vector<Basin>& basins, const Circuits& circuits,
                           const StoppedCircuits& stopped)

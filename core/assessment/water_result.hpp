@@ -39,7 +39,10 @@ struct VesselResult {
     base::Id id;
     std::size_t circuit = 0; // number of the body of water it belongs to: runs and pumps join its vessels
     PerWaterState<Stage<VesselWater>> water;
-    PerRunningState<Stage<units::Flow>> inflow; // all that comes in, pumped and by gravity
+    PerRunningState<Stage<units::Flow>> inflow;    // all that comes in, pumped and by gravity
+    PerRunningState<Stage<units::Flow>> pumpedOut; // what its pumps, and pressure runs that start in it, take out
+    // What is left of the two and has to leave by lips and outlets; in a sump nothing, save for what rounding makes.
+    Stage<units::Flow> leftOver(RunningState state) const;
 
     friend bool operator==(const VesselResult&, const VesselResult&) = default;
 };

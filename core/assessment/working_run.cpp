@@ -61,9 +61,13 @@ std::optional<Working> ofGravityFlow(const Assessment& assessment, const plan::R
     const plan::RunEnd& source = flow.flow > units::Flow() ? run.from : run.to;
     const auto* port = std::get_if<plan::PortEnd>(&source);
     const VesselResult* vessel = port ? find(assessment.water->vessels, port->vessel) : nullptr;
-    if (!vessel || !vessel->inflow[state] || *vessel->inflow[state] != sizeOf(flow.flow))
+    const auto onward = vessel ? vessel->leftOver(state) : Stage<units::Flow>();
+    if (!onward || *onward != sizeOf(flow.flow))
         return std::nullopt;
-    return workingOfInflow(assessment, vessel->id, state);
+    auto working = workingOfInflow(assessment, vessel->id, state);
+    if (working)
+        working->output = "balance";
+    return working;
 }
 
 // Of a change of bore: the bore on the other side is that of the tee's single leg.

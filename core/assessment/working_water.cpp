@@ -2,7 +2,6 @@
 #include <cmath>
 
 #include "core/assessment/working_parts.hpp"
-#include "core/hydraulics/flow_balance.hpp"
 #include "core/hydraulics/overflow.hpp"
 
 namespace sumpwright::assessment
@@ -31,15 +30,15 @@ units::Length boreOf(const Assessment& assessment, const plan::Port& lip)
 
 // Lip, flow and bore, where they alone give the level; otherwise the level as it is.
 void addSurface(Working& working, const Assessment& assessment, const plan::Vessel& vessel, const VesselWater& water,
-                const Stage<units::Flow>& inflow)
+                const Stage<units::Flow>& over)
 {
     const plan::Port* lip = plan::mainLip(vessel);
     const units::Length bore = lip ? boreOf(assessment, *lip) : units::Length();
-    if (lip && water.heldBy == HeldBy::lip && inflow && *inflow > units::Flow()) {
-        const auto over = hydraulics::overflowLevel({bore}, *inflow);
-        if (over.ok() && lip->level + over->predicted == water.level) {
+    if (lip && water.heldBy == HeldBy::lip && over && *over > units::Flow()) {
+        const auto head = hydraulics::overflowLevel({bore}, *over);
+        if (head.ok() && lip->level + head->predicted == water.level) {
             working.inputs.push_back(input("lip", lip->level));
-            working.inputs.push_back(input("flow", *inflow));
+            working.inputs.push_back(input("flow", *over));
             working.inputs.push_back(input("bore", bore));
             return;
         }
@@ -125,7 +124,7 @@ std::optional<Working> workingOfWater(const Assessment& assessment, base::Id ves
     Working working{"vessel-water", "level", {}, {}};
     addVessel(working, assessment, *drawn);
     working.inputs.push_back(input("rim", plan::rimLevel(*drawn)));
-    addSurface(working, assessment, *drawn, *water, result->inflow[state]);
+    addSurface(working, assessment, *drawn, *water, result->leftOver(state));
     return working;
 }
 
@@ -134,19 +133,19 @@ std::optional<Working> workingOfOverflow(const Assessment& assessment, base::Id 
     const VesselResult* result = find(assessment.water->vessels, vessel);
     const plan::Vessel* drawn = assessment.plan.vessels.find(vessel);
     const plan::Port* lip = drawn ? plan::mainLip(*drawn) : nullptr;
-    if (!result || !lip || !result->inflow[state] || *result->inflow[state] <= units::Flow())
+    const auto over = result ? result->leftOver(state) : Stage<units::Flow>();
+    if (!lip || !over || *over <= units::Flow())
         return std::nullopt;
     const units::Length bore = boreOf(assessment, *lip);
     if (bore <= units::Length())
         return std::nullopt;
-    return Working{
-        "overflow-level", "level_over_lip", {input("flow", *result->inflow[state]), input("bore", bore)}, {}};
+    return Working{"overflow-level", "level_over_lip", {input("flow", *over), input("bore", bore)}, {}};
 }
 
 std::optional<Working> workingOfInflow(const Assessment& assessment, base::Id vessel, RunningState state)
 {
     const VesselResult* result = find(assessment.water->vessels, vessel);
-    if (!result || !result->inflow[state])
+    if (!result || !result->inflow[state] || !result->pumpedOut[state])
         return std::nullopt;
     ListText in, out;
     units::Flow arrives, leaves;
@@ -165,10 +164,11 @@ std::optional<Working> workingOfInflow(const Assessment& assessment, base::Id ve
             out.add(plan::tagOf(assessment.plan, pump->id), duty->flow);
             leaves += duty->flow;
         }
-    const double off = units::inCubicMetresPerSecond(hydraulics::flowBalance(arrives, leaves) - *result->inflow[state]);
-    if ((in.empty() && out.empty()) || std::abs(off) > 1e-9 * units::inCubicMetresPerSecond(arrives + leaves))
+    const auto apart = [](units::Flow a, units::Flow b) { return std::abs(units::inCubicMetresPerSecond(a - b)); };
+    const double off = apart(arrives, *result->inflow[state]) + apart(leaves, *result->pumpedOut[state]);
+    if ((in.empty() && out.empty()) || off > 1e-9 * units::inCubicMetresPerSecond(arrives + leaves))
         return std::nullopt;
-    Working working{"flow-balance", "balance", {}, {}};
+    Working working{"flow-balance", "comes_in", {}, {}};
     in.into(working, "coming_in");
     out.into(working, "going_out");
     return working;

@@ -10,8 +10,8 @@ void tell(const Situation& situation, const Rule& rule, std::vector<Finding>& fi
 {
     for (const auto& vessel : situation.plan().vessels) {
         const plan::Port* lip = plan::mainLip(*vessel);
-        const auto inflow = situation.largestInflow(vessel->id);
-        if (vessel->kind == plan::VesselKind::sump || !lip || !inflow || *inflow <= units::Flow())
+        const auto outflow = situation.largestOutflow(vessel->id);
+        if (vessel->kind == plan::VesselKind::sump || !lip || !outflow || *outflow <= units::Flow())
             continue;
         units::Length bore = lip->bore.value_or(units::Length());
         for (const Meeting& meeting : situation.meetingsAt(lip->id))

@@ -21,10 +21,10 @@ void tell(const Situation& situation, const Rule& rule, std::vector<Finding>& fi
     for (const auto& vessel : situation.plan().vessels) {
         const plan::Port* lip = plan::mainLip(*vessel);
         const units::Length bore = lip ? boreOf(situation, *lip) : units::Length();
-        const auto inflow = situation.largestInflow(vessel->id);
-        if (vessel->kind == plan::VesselKind::sump || bore <= units::Length() || !inflow || *inflow <= units::Flow())
+        const auto outflow = situation.largestOutflow(vessel->id);
+        if (vessel->kind == plan::VesselKind::sump || bore <= units::Length() || !outflow || *outflow <= units::Flow())
             continue;
-        const auto level = hydraulics::overflowLevel({bore}, *inflow);
+        const auto level = hydraulics::overflowLevel({bore}, *outflow);
         const units::Length room = plan::rimLevel(*vessel) - lip->level;
         if (!level || level->design <= room)
             continue;

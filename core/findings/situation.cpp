@@ -44,13 +44,13 @@ bool Situation::anyPumpRuns() const
     return std::any_of(plan().pumps.begin(), plan().pumps.end(), [](const auto& pump) { return pump->running; });
 }
 
-std::optional<units::Flow> Situation::largestInflow(base::Id vessel) const
+std::optional<units::Flow> Situation::largestOutflow(base::Id vessel) const
 {
     std::optional<units::Flow> largest;
     if (const auto* result = assessment::find(results().water->vessels, vessel))
-        for (const auto& inflow : result->inflow.values)
-            if (inflow && (!largest || *inflow > *largest))
-                largest = *inflow;
+        for (const RunningState state : assessment::allRunningStates)
+            if (const auto outflow = result->leftOver(state); outflow && (!largest || *outflow > *largest))
+                largest = *outflow;
     return largest;
 }
 

@@ -32,8 +32,9 @@ public:
     // Outlines of the vessels, in the order of their ids.
     const std::vector<Outline>& outlines() const { return m_outlines; }
     bool anyPumpRuns() const;
-    // The larger of both running states; none where neither is known.
-    std::optional<units::Flow> largestInflow(base::Id vessel) const;
+    // What has to leave a vessel by lips and outlets, in the running state where that is more; none where neither is
+    // known.
+    std::optional<units::Flow> largestOutflow(base::Id vessel) const;
     // Largest flow of a run in either state, without its sign.
     std::optional<units::Flow> largestFlow(base::Id run) const;
 

@@ -11,8 +11,8 @@ void tell(const Situation& situation, const Rule& rule, std::vector<Finding>& fi
 {
     for (const auto& vessel : situation.plan().vessels) {
         const plan::Port* lip = plan::mainLip(*vessel);
-        const auto inflow = situation.largestInflow(vessel->id);
-        if (vessel->kind == plan::VesselKind::sump || !lip || !inflow || *inflow <= units::Flow())
+        const auto outflow = situation.largestOutflow(vessel->id);
+        if (vessel->kind == plan::VesselKind::sump || !lip || !outflow || *outflow <= units::Flow())
             continue;
         const bool led = std::any_of(vessel->ports.begin(), vessel->ports.end(), [&](const plan::Port& port) {
             return port.kind != plan::PortKind::inlet && !situation.meetingsAt(port.id).empty();
@@ -20,7 +20,7 @@ void tell(const Situation& situation, const Rule& rule, std::vector<Finding>& fi
         if (led)
             continue;
         findings.push_back(findingOf(rule, Severity::error, {vessel->id, lip->id}));
-        findings.back().value = *inflow;
+        findings.back().value = *outflow;
     }
 }
 

@@ -13,8 +13,8 @@ void tell(const Situation& situation, const Rule& rule, std::vector<Finding>& fi
             if (!water || water->heldBy != assessment::HeldBy::rim)
                 continue;
             findings.push_back(findingOf(rule, Severity::error, {vessel.id}));
-            if (const auto inflow = situation.largestInflow(vessel.id))
-                findings.back().value = *inflow;
+            if (const auto outflow = situation.largestOutflow(vessel.id))
+                findings.back().value = *outflow;
             break;
         }
 }

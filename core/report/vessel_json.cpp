@@ -118,6 +118,10 @@ void putVessels(JsonText& json, const Assessment& assessment)
         for (const RunningState state : allRunningStates)
             putValueStage(json, keyOf(state), vessel.inflow[state], assessment.plan);
         json.endObject();
+        json.beginObject("pumped_out");
+        for (const RunningState state : allRunningStates)
+            putValueStage(json, keyOf(state), vessel.pumpedOut[state], assessment.plan);
+        json.endObject();
         if (const auto working = workingOfOverflow(assessment, vessel.id, RunningState::most)) {
             json.beginObject("overflow");
             putWorking(json, working);

@@ -63,7 +63,7 @@ std::string siteLines(const Assessment& assessment)
 
 std::string waterLines(const Assessment& assessment)
 {
-    TextTable table({"", "flooded", "", "drained", "", "stopped", "", "to rim", "inflow"});
+    TextTable table({"", "flooded", "", "drained", "", "stopped", "", "to rim", "inflow", "pumped out"});
     for (const VesselResult& vessel : assessment.water->vessels) {
         std::vector<std::string> cells{nameOf(assessment.plan, vessel.id)};
         for (const WaterState state : allWaterStates) {
@@ -73,6 +73,8 @@ std::string waterLines(const Assessment& assessment)
             cells.push_back(cell(water, [](const VesselWater& w) { return shown(w.volume); }));
         }
         cells.push_back(cell(vessel.inflow[RunningState::least], shown<units::Flow>));
+        const Stage<units::Flow>& out = vessel.pumpedOut[RunningState::least];
+        cells.push_back(out && *out == units::Flow() ? std::string() : cell(out, shown<units::Flow>));
         table.add(std::move(cells));
     }
     return "Water\n" + totalsLines(assessment) + (table.empty() ? std::string() : "\nVessels\n" + table.lines());

@@ -19,6 +19,8 @@ base::Outcome<Answer> compute(const Inputs& inputs)
     const auto leaves = sumOf<units::Flow>(out);
     const units::Flow balance = hydraulics::flowBalance(arrives, leaves);
     AnswerDraft draft(inputs);
+    draft.put("comes_in", arrives);
+    draft.put("taken_out", leaves);
     draft.put("balance", balance);
     workSum(draft, "Q_in", in, arrives);
     workSum(draft, "Q_out", out, leaves);
@@ -37,11 +39,13 @@ Worksheet flowBalance()
 {
     Worksheet sheet;
     sheet.id = "flow-balance";
-    sheet.question = "How much water comes into a vessel?";
+    sheet.question = "How much water comes into a vessel, and what is left of it?";
     sheet.formula = "Q = ΣQ_in - ΣQ_out";
     sheet.inputs = {flowsInput("coming_in", "flow of each run that brings water"),
                     flowsInput("going_out", "flow of each run or pump that takes water away")};
-    sheet.outputs = {{"balance", "what comes in, less what is taken out", "m3/s"}};
+    sheet.outputs = {{"comes_in", "all that comes in", "m3/s"},
+                     {"taken_out", "all that is taken out", "m3/s"},
+                     {"balance", "what is left of it, to leave by overflows", "m3/s"}};
     sheet.sources = {"plain-geometry"};
     sheet.compute = compute;
     return sheet;

@@ -46,8 +46,8 @@ TEST(ExamplePlans, CarryNoErrorAndNoWarning)
     }
 }
 
-// What arrives in the sump is pumped out of it: no rounding of the two may be shown as a flow.
-TEST(ExamplePlans, LeaveNoFlowByRoundingInTheSump)
+// What arrives in the sump is what its pump gives, and is pumped out of it: no rounding of the two is left as a flow.
+TEST(ExamplePlans, TellWhatComesIntoTheSumpAndWhatItsPumpTakes)
 {
     for (const char* name : {"community_shed.sumpwright", "back_garden.sumpwright"}) {
         const plan::Plan plan = example(name);
@@ -55,9 +55,13 @@ TEST(ExamplePlans, LeaveNoFlowByRoundingInTheSump)
         for (const auto& vessel : plan.vessels)
             if (vessel->kind == plan::VesselKind::sump)
                 for (const auto state : {RunningState::least, RunningState::most}) {
-                    const auto& inflow = assessment::find(results->water->vessels, vessel->id)->inflow[state];
-                    ASSERT_TRUE(inflow.ok()) << name;
-                    EXPECT_EQ(units::inLitresPerHour(*inflow), 0.0) << name;
+                    const auto* sump = assessment::find(results->water->vessels, vessel->id);
+                    ASSERT_TRUE(sump->inflow[state].ok() && sump->pumpedOut[state].ok()) << name;
+                    const double pumped = units::inLitresPerHour(results->pumps->pumps[0].duty[state]->flow);
+                    EXPECT_GT(pumped, 1000.0) << name;
+                    EXPECT_NEAR(units::inLitresPerHour(*sump->inflow[state]), pumped, 1e-6 * pumped) << name;
+                    EXPECT_NEAR(units::inLitresPerHour(*sump->pumpedOut[state]), pumped, 1e-6 * pumped) << name;
+                    EXPECT_EQ(units::inLitresPerHour(*sump->leftOver(state)), 0.0) << name;
                 }
     }
 }

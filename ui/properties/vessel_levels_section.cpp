@@ -8,6 +8,11 @@
 namespace sumpwright::ui::properties
 {
 
+namespace
+{
+constexpr units::Look shortLength{.smallInMillimetres = true}; // as in the findings
+} // namespace
+
 VesselLevelsSection::VesselLevelsSection(Chosen about, bool sumps, QWidget* parent)
     : Section(std::move(about), tr("Levels and water"), parent)
 {
@@ -66,8 +71,8 @@ void VesselLevelsSection::addWaterResult(assessment::RunningState state)
                 return text::whyMissing(water);
             const auto display = chosen().display();
             return tr("%1, %2 deep, %3, free-board %4")
-                .arg(display.quantityText(water->level), display.quantityText(water->depth),
-                     display.quantityText(water->volume), display.quantityText(water->freeBoard));
+                .arg(display.quantityText(water->level), display.quantityText(water->depth, shortLength),
+                     display.quantityText(water->volume), display.quantityText(water->freeBoard, shortLength));
         },
         [this, state](const assessment::Assessment& results) {
             return assessment::workingOfWater(results, chosen().first(), state);
@@ -81,7 +86,13 @@ void VesselLevelsSection::addInflowResult(assessment::RunningState state)
         label,
         [this, state](const assessment::Assessment& results) -> QString {
             const auto* vessel = assessment::find(results.water->vessels, chosen().first());
-            return vessel ? text::stageText(chosen().display(), vessel->inflow[state]) : QString();
+            if (!vessel)
+                return {};
+            const QString comesIn = text::stageText(chosen().display(), vessel->inflow[state]);
+            const auto& out = vessel->pumpedOut[state];
+            return out && *out > units::Flow()
+                       ? tr("%1; pumped out %2").arg(comesIn, chosen().display().quantityText(*out))
+                       : comesIn;
         },
         [this, state](const assessment::Assessment& results) {
             return assessment::workingOfInflow(results, chosen().first(), state);

@@ -22,9 +22,14 @@ TEST(Gravity, LeadsOnWhatAVesselReceives)
     EXPECT_TRUE(drain->meanOfTide);
     EXPECT_FALSE(drain->losses.has_value());
     EXPECT_FALSE(runOf(result, plan.tankDrain).flow[RunningState::least]->meanOfTide);
-    const auto& sump = assessment::find(result.water->vessels, plan.sump)->inflow[RunningState::least];
-    ASSERT_TRUE(sump.ok()); // what comes back less what the pump takes
-    EXPECT_NEAR(units::inLitresPerHour(*sump), 0.0, 1e-6);
+    const auto* sump = assessment::find(result.water->vessels, plan.sump);
+    const double back = flowOf(result, plan.tankDrain, RunningState::least) +
+                        flowOf(result, plan.drain1, RunningState::least) +
+                        flowOf(result, plan.drain2, RunningState::least);
+    EXPECT_NEAR(units::inLitresPerHour(*sump->inflow[RunningState::least]), back, 1e-9 * back);
+    EXPECT_NEAR(units::inLitresPerHour(*sump->pumpedOut[RunningState::least]), back, 1e-6 * back);
+    EXPECT_EQ(*sump->leftOver(RunningState::least), units::Flow());
+    EXPECT_EQ(*assessment::find(result.water->vessels, plan.tank)->pumpedOut[RunningState::least], units::Flow());
 }
 
 // The tank's overflow feeds a settler, and that the sump.

@@ -234,8 +234,14 @@ TEST(Working, OfAnInflowGivesIt)
     for (const Id vessel : {plan.tank, plan.sump, plan.bed1})
         for (const RunningState state : assessment::allRunningStates) {
             const auto& inflow = *assessment::find(result.water->vessels, vessel)->inflow[state];
-            EXPECT_NEAR(answerOf(assessment::workingOfInflow(result, vessel, state), "balance"),
-                        units::inCubicMetresPerSecond(inflow), 1e-12);
+            const auto working = assessment::workingOfInflow(result, vessel, state);
+            ASSERT_TRUE(working);
+            EXPECT_EQ(working->output, "comes_in");
+            EXPECT_NEAR(answerOf(working, "comes_in"), units::inCubicMetresPerSecond(inflow), 1e-12);
+            EXPECT_NEAR(
+                answerOf(working, "taken_out"),
+                units::inCubicMetresPerSecond(*assessment::find(result.water->vessels, vessel)->pumpedOut[state]),
+                1e-12);
         }
 }
 
