@@ -111,7 +111,7 @@ TEST(WaterChart, SaysWhatIsMissingInsteadOfDrawing)
     Case plan;
     const auto model = ui::charts::waterModel(plan.results, plainDisplay());
     EXPECT_TRUE(model.rows.isEmpty());
-    EXPECT_TRUE(model.sentence.contains(QStringLiteral("not computed")));
+    EXPECT_TRUE(model.sentence.contains(QStringLiteral("not computed"), Qt::CaseInsensitive));
 }
 
 TEST(HeadChart, StepsOfThePathSumToThePumpHead)
@@ -203,6 +203,27 @@ TEST(VitalSigns, AreAbsentUntilComputedAndSayHowMuchWorse)
     EXPECT_EQ(signs[1].id, QStringLiteral("sump"));
     EXPECT_TRUE(signs[1].worse.contains(QStringLiteral("12"))) << signs[1].worse.toStdString();
     EXPECT_TRUE(ui::charts::signsOf(before.results, &plan.results, plainDisplay())[1].worse.isEmpty());
+}
+
+TEST(VitalSigns, AreAbsentWhileThereIsNoVesselAndTheChartsSaySo)
+{
+    Case nothing;
+    nothing.results.plan.vessels = {};
+    assessment::WaterResult water;
+    for (const auto state : assessment::allWaterStates)
+        water.totals[state] = assessment::WaterTotal{};
+    nothing.results.water = std::make_shared<const assessment::WaterResult>(water);
+    assessment::FloorResult floor;
+    floor.total = {assessment::FloorTotal{}, assessment::FloorTotal{}};
+    nothing.results.floor = std::make_shared<const assessment::FloorResult>(floor);
+    const auto signs = ui::charts::signsOf(nothing.results, nullptr, plainDisplay());
+    ASSERT_EQ(signs.size(), 1u) << "no water and no load are not 0 L and 0 kN";
+    EXPECT_EQ(signs[0].id, QStringLiteral("findings"));
+    for (const auto& model : {ui::charts::waterModel(nothing.results, plainDisplay()),
+                              ui::charts::floorModel(nothing.results, plainDisplay())}) {
+        EXPECT_TRUE(model.sentence.startsWith(QStringLiteral("No vessel yet"))) << model.sentence.toStdString();
+        EXPECT_TRUE(model.rows.isEmpty());
+    }
 }
 
 TEST(AxisTicks, AreRoundAndCoverTheRange)

@@ -57,7 +57,11 @@ void BarPanel::rebuild(const BarModel& model)
     m_series = m_sideBySide ? static_cast<QAbstractBarSeries*>(new QHorizontalBarSeries)
                             : static_cast<QAbstractBarSeries*>(new QHorizontalStackedBarSeries);
     m_series->setBarWidth(barWidth);
-    for (const QString& part : m_parts) {
+    QStringList parts = m_parts;
+    if (m_sideBySide) // drawn upwards, so that the first stands on top, as in the legend
+        std::reverse(parts.begin(), parts.end());
+    chart().legend()->setReverseMarkers(m_sideBySide);
+    for (const QString& part : parts) {
         auto* set = new QBarSet(part);
         set->append(QList<qreal>(m_rows.size(), 0.0));
         m_series->append(set);
@@ -76,18 +80,19 @@ void BarPanel::fill(const BarModel& model, const style::Theme& theme)
     const auto sets = m_series->barSets();
     const int rows = static_cast<int>(m_rows.size());
     for (int part = 0; part < sets.size(); ++part) {
+        QBarSet& set = *sets[m_sideBySide ? sets.size() - 1 - part : part];
         if (m_inked != &theme) { // a brush set again lays the legend out anew
             const style::FillStyle look = style::fillStyle(theme, part);
-            sets[part]->setBrush(style::brushOf(look));
-            sets[part]->setPen(QPen(look.outline, 1.0));
+            set.setBrush(style::brushOf(look));
+            set.setPen(QPen(look.outline, 1.0));
         }
         QList<qreal> values(rows, 0.0);
         for (const BarSegment& segment : model.segments)
             if (segment.part == part)
                 values[rows - 1 - segment.row] = segment.value;
         for (int i = 0; i < rows; ++i)
-            if (sets[part]->at(i) != values[i])
-                sets[part]->replace(i, values[i]);
+            if (set.at(i) != values[i])
+                set.replace(i, values[i]);
     }
     m_inked = &theme;
     double most = model.limit ? model.limit->value : 0.0;
@@ -137,7 +142,8 @@ std::vector<Reading> BarPanel::readingsOf(const BarModel& model) const
             start = 0.0;
         }
         const double height = model.sideBySide ? barWidth / parts : barWidth;
-        const double low = double(rows - 1 - row) - barWidth / 2.0 + (model.sideBySide ? segment.part * height : 0.0);
+        const double low =
+            double(rows - 1 - row) - barWidth / 2.0 + (model.sideBySide ? (parts - 1 - segment.part) * height : 0.0);
         const double left = model.sideBySide ? 0.0 : start;
         readings.push_back(
             {segment.reading, segment.element, QRectF(left, low, segment.value, height), segment.working});

@@ -7,6 +7,7 @@
 #include <QContextMenuEvent>
 #include <QEvent>
 #include <QFileDialog>
+#include <QFileInfo>
 #include <QGraphicsLayout>
 #include <QGuiApplication>
 #include <QHBoxLayout>
@@ -29,11 +30,15 @@ namespace sumpwright::ui::charts
 namespace
 {
 
-QString askPath(QWidget& parent, const QString& title, const QString& kinds, const QString& ending)
+QString askPath(QWidget& parent, const QString& title, const QString& kinds, const QString& fileName)
 {
     QFileDialog dialog(&parent, title, QString(), kinds);
     dialog.setAcceptMode(QFileDialog::AcceptSave);
-    dialog.setDefaultSuffix(ending);
+    dialog.setDefaultSuffix(QFileInfo(fileName).suffix());
+    QObject::connect(&dialog, &QFileDialog::filterSelected, &dialog, [&dialog](const QString& filter) {
+        dialog.setDefaultSuffix(filter.section(QStringLiteral("*."), 1).section(u')', 0, 0));
+    });
+    dialog.selectFile(fileName);
     return dialog.exec() == QDialog::Accepted ? dialog.selectedFiles().value(0) : QString();
 }
 
@@ -73,7 +78,8 @@ ChartPanel::ChartPanel(document::Document& document, DisplayNow display, const Q
     m_sentence->setWordWrap(true);
     m_sentence->setAccessibleName(question);
     m_readOut->setWordWrap(true);
-    m_readOut->setMinimumHeight(m_readOut->fontMetrics().lineSpacing());
+    m_readOut->setAlignment(Qt::AlignLeft | Qt::AlignTop);
+    m_readOut->setMinimumHeight(2 * m_readOut->fontMetrics().lineSpacing()); // what is read moves nothing
     auto* rows = new QVBoxLayout(this);
     rows->setContentsMargins(style::step, style::halfStep, style::step, style::halfStep);
     rows->setSpacing(style::halfStep);
@@ -120,9 +126,9 @@ void ChartPanel::offerWorking()
     m_workingButton->setEnabled(!m_document.stale() && !m_document.previewing() && working().has_value());
 }
 
-QString ChartPanel::sentence() const { return m_sentence->text(); }
-QString ChartPanel::readOut() const { return m_readOut->text(); }
-void ChartPanel::setSentence(const QString& sentence) { m_sentence->setText(sentence); }
+QString ChartPanel::sentence() const { return text::breakable(m_sentence->text()); }
+QString ChartPanel::readOut() const { return text::breakable(m_readOut->text()); }
+void ChartPanel::setSentence(const QString& sentence) { m_sentence->setText(text::unbroken(sentence)); }
 
 void ChartPanel::addControl(QWidget* control) { static_cast<QVBoxLayout*>(layout())->insertWidget(1, control); }
 
@@ -194,9 +200,9 @@ void ChartPanel::read(int index)
     m_view->mark(good ? m_readings[static_cast<std::size_t>(index)].place : QRectF(), good);
     m_document.highlight(good ? m_readings[static_cast<std::size_t>(index)].element : base::Id{});
     offerWorking();
-    if (text == m_readOut->text())
+    if (text == readOut())
         return;
-    m_readOut->setText(text);
+    m_readOut->setText(text::unbroken(text));
     m_view->setAccessibleDescription(text);
     QAccessibleEvent announced(m_view, QAccessible::DescriptionChanged);
     QAccessible::updateAccessibility(&announced);
@@ -243,10 +249,17 @@ bool ChartPanel::saveNumbers(const QString& path)
     return file.open(QIODevice::WriteOnly) && file.write(m_table.toCsv().toUtf8()) >= 0 && file.commit();
 }
 
+// The question without its mark, which a file's name cannot bear everywhere.
+QString ChartPanel::fileName(const QString& ending) const
+{
+    QString name = m_question;
+    return name.remove(u'?') + u'.' + ending;
+}
+
 void ChartPanel::askPicture()
 {
     const QString path = askPath(*this, tr("Picture of the chart: %1").arg(m_question),
-                                 tr("Picture (*.png);;Vector picture (*.svg)"), QStringLiteral("png"));
+                                 tr("Picture (*.png);;Vector picture (*.svg)"), fileName(QStringLiteral("png")));
     if (path.isEmpty())
         return;
     m_document.say(savePicture(path) ? tr("Saved %1").arg(path)
@@ -255,8 +268,8 @@ void ChartPanel::askPicture()
 
 void ChartPanel::askNumbers()
 {
-    const QString path =
-        askPath(*this, tr("Numbers of the chart: %1").arg(m_question), tr("Table (*.csv)"), QStringLiteral("csv"));
+    const QString path = askPath(*this, tr("Numbers of the chart: %1").arg(m_question), tr("Table (*.csv)"),
+                                 fileName(QStringLiteral("csv")));
     if (path.isEmpty())
         return;
     m_document.say(saveNumbers(path) ? tr("Saved %1").arg(path)

@@ -88,6 +88,8 @@ private:
 
     document::Document& m_document;
     DisplayNow m_display;
+    QString fileName(const QString& ending) const;
+
     QString m_question;
     QLabel* m_sentence;
     QLabel* m_readOut;

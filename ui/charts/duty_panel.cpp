@@ -160,7 +160,7 @@ void DutyPanel::tell(const assessment::Assessment& results, const assessment::Pu
             sentence += tr(" That is beyond the end of its curve.");
         setSentence(sentence);
     } else {
-        setSentence(tr("%1: %2").arg(name, text::whyMissing(duty)));
+        setSentence(tr("%1 – %2.", "pump and why there is no duty point").arg(name, text::whyMissing(duty)));
     }
     for (const auto& sample : pump.pumpCurve) {
         const units::Flow flow = sample.flow;

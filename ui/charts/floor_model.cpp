@@ -38,7 +38,9 @@ QString sentenceOf(const assessment::Assessment& results, const text::DisplaySet
 {
     const auto& total = results.floor->in(LoadCase::toRim);
     if (!total.ok())
-        return Words::tr("Floor load: %1").arg(text::whyMissing(total));
+        return text::heading(text::whyMissing(total)) + u'.';
+    if (results.floor->vessels.empty())
+        return Words::tr("No vessel yet: the load begins with the first one.");
     QString sentence = Words::tr("Every vessel to its rim: %1 in all, at most %2 under %3 (estimate).")
                            .arg(display.quantityText(total->weight), display.quantityText(total->worstFootprint),
                                 text::subject(results.plan, total->worstVessel));

@@ -150,7 +150,7 @@ BarModel headModel(const assessment::Assessment& results, const text::DisplaySet
     if (!pump) {
         model.sentence = results.headPaths->pumps.empty()
                              ? Words::tr("No pump yet: stand one in the sump and lead a run from it.")
-                             : Words::tr("Head: %1").arg(text::whyMissing(results.headPaths->pumps.front().path));
+                             : text::heading(text::whyMissing(results.headPaths->pumps.front().path)) + u'.';
         return model;
     }
     model.sentence = sentenceOf(results, *pump, display);

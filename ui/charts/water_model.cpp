@@ -88,6 +88,12 @@ WorkingOf workingOf(const Sums& sums, int part, WaterState state)
     };
 }
 
+// In the legend, where all have to stand in one line.
+QString shortName(int part)
+{
+    return part == fishTanks ? Words::tr("Tanks") : part == beds ? Words::tr("Beds") : partName(part);
+}
+
 QString rowName(WaterState state)
 {
     switch (state) {
@@ -107,7 +113,9 @@ QString sentenceOf(const assessment::Assessment& results, const text::DisplaySet
 {
     const auto& total = results.water->totals[WaterState::runningLeast];
     if (!total.ok())
-        return Words::tr("Water: %1").arg(text::whyMissing(total));
+        return text::heading(text::whyMissing(total)) + u'.';
+    if (results.water->vessels.empty())
+        return Words::tr("No vessel yet: the water begins with the first one.");
     QString sentence = Words::tr("%1 of water in all.").arg(display.quantityText(total->all()));
     for (const auto& sump : results.sumps->sumps) {
         const QString name = text::heading(text::subject(results.plan, sump.id));
@@ -130,6 +138,8 @@ BarModel waterModel(const assessment::Assessment& results, const text::DisplaySe
 {
     BarModel model;
     model.sentence = sentenceOf(results, display);
+    if (results.water->vessels.empty())
+        return model;
     model.working = [](const assessment::Assessment& now) {
         return assessment::workingOfWaterTotal(now, WaterState::runningLeast);
     };
@@ -151,7 +161,7 @@ BarModel waterModel(const assessment::Assessment& results, const text::DisplaySe
     for (int part = 0; part < partCount; ++part) {
         column[part] = static_cast<int>(model.parts.size());
         if (used[part])
-            model.parts << partName(part);
+            model.parts << shortName(part);
     }
     for (std::size_t i = 0; i < std::size(states); ++i) {
         const WaterState state = states[i];

@@ -7,6 +7,7 @@
 #include "ui/findings/findings_model.hpp"
 #include "ui/style/palette.hpp"
 #include "ui/style/type.hpp"
+#include "ui/text/display.hpp"
 #include "ui/text/names.hpp"
 #include "ui/text/result_names.hpp"
 
@@ -31,8 +32,8 @@ int textWidth(const QStyleOptionViewItem& option)
 QString headOf(const QModelIndex& index)
 {
     const auto severity = static_cast<Severity>(index.data(FindingsModel::severity).toInt());
-    return text::heading(text::nameOf(severity)) + QStringLiteral(" – ") +
-           index.data(FindingsModel::message).toString();
+    return text::unbroken(text::heading(text::nameOf(severity)) + QStringLiteral(" – ") +
+                          index.data(FindingsModel::message).toString());
 }
 
 QString tailOf(const QModelIndex& index)
@@ -44,7 +45,7 @@ QString tailOf(const QModelIndex& index)
         parts << advice;
     if (!source.isEmpty())
         parts << QStringLiteral("[") + source + QStringLiteral("]");
-    return parts.join(u' ');
+    return text::unbroken(parts.join(u' '));
 }
 
 // A shape for each severity: octagon, triangle, ring; so that colour is not the only sign.

@@ -36,8 +36,8 @@ QString runFacts(const plan::Plan& plan, const plan::Run& run, const catalogue::
 {
     const auto pipe = catalogue.pipe(run.pipeId);
     const QString name = QString::fromStdString(pipe ? (*pipe)->name : run.pipeId);
-    return Facts::tr("%1, %2, %3 to %4", "pipe, length, from, to")
-        .arg(name, display.quantityText(plan::lengthOf(run)), text::endName(plan, run.from),
+    return Facts::tr("%1 of %2, %3 to %4", "length, pipe, from, to")
+        .arg(display.quantityText(plan::lengthOf(run)), name, text::endName(plan, run.from),
              text::endName(plan, run.to));
 }
 

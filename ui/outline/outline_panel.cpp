@@ -86,13 +86,20 @@ void OutlinePanel::makeTree()
 QString OutlinePanel::refusalText() const { return m_refusal->isHidden() ? QString() : m_refusal->text(); }
 
 // When tags come, go or change; a column that measured itself would do so on every frame of a drag.
-// A long note is cut short rather than push aside what everything is.
+// Headings run over both columns. A long note is cut short rather than push aside what everything is.
 void OutlinePanel::makeRoomForTags()
 {
-    const int widest = m_tree->fontMetrics().averageCharWidth() * 18;
-    m_tree->resizeColumnToContents(OutlineModel::titleColumn);
-    if (m_tree->columnWidth(OutlineModel::titleColumn) > widest)
-        m_tree->setColumnWidth(OutlineModel::titleColumn, widest);
+    const QFontMetrics metrics = m_tree->fontMetrics();
+    int need = m_tree->header()->sectionSizeHint(OutlineModel::titleColumn);
+    for (int row = 0; row < m_filtered->rowCount(); ++row) {
+        const QModelIndex group = m_filtered->index(row, OutlineModel::titleColumn);
+        m_tree->setFirstColumnSpanned(row, {}, true);
+        for (int child = 0; child < m_filtered->rowCount(group); ++child) {
+            const QString tag = m_filtered->index(child, OutlineModel::titleColumn, group).data().toString();
+            need = std::max(need, 2 * m_tree->indentation() + metrics.horizontalAdvance(tag) + 2 * style::step);
+        }
+    }
+    m_tree->setColumnWidth(OutlineModel::titleColumn, std::min(need, metrics.averageCharWidth() * 18));
 }
 
 // By kind, without the number in brackets.
