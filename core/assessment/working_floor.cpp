@@ -58,7 +58,7 @@ std::optional<Working> workingOfLoadTotal(const Assessment& assessment, LoadCase
     ListText loads;
     for (const VesselLoad& vessel : assessment.floor->vessels)
         loads.put(plan::tagOf(assessment.plan, vessel.id),
-                  units::exactText(vessel.in(loadCase)->total) + " on " + units::exactText(vessel.footprint));
+                  units::exactText(vessel.in(loadCase)->total) + " on " + input("", vessel.footprint).value);
     Working working{"load-total", "weight", {{"loads", loads.text()}}, {}};
     if (assessment.floor->in(loadCase)->meanOverFloor)
         working.inputs.push_back(input("floor_area", plan::areaOf(*assessment.plan.floor)));

@@ -5,6 +5,7 @@
 
 #include "core/assessment/working.hpp"
 #include "core/units/format.hpp"
+#include "core/units/measures.hpp"
 #include "core/worksheets/lists.hpp"
 
 namespace sumpwright::assessment
@@ -14,6 +15,15 @@ template <class Kind> WorkingInput input(const char* name, const Kind& value)
 {
     return {name, units::exactText(value)};
 }
+inline WorkingInput input(const char* name, units::Area area) // in m2, which people read best
+{
+    return {name, units::exactRatioText(units::inSquareMetres(area)) + " m2"};
+}
+inline std::string flowText(units::Flow flow) // in L/h, for the same reason
+{
+    return units::exactRatioText(units::inLitresPerHour(flow)) + " L/h";
+}
+inline WorkingInput input(const char* name, units::Flow flow) { return {name, flowText(flow)}; }
 inline WorkingInput ratioInput(const char* name, double value) { return {name, units::exactRatioText(value)}; }
 
 // "T1: 12 L; B1: 4 L", an entry at a time.
@@ -21,6 +31,7 @@ class ListText
 {
 public:
     template <class Kind> void add(const std::string& name, const Kind& value) { put(name, units::exactText(value)); }
+    void add(const std::string& name, units::Flow flow) { put(name, flowText(flow)); }
     void put(const std::string& name, const std::string& value)
     {
         const std::string shown = worksheets::listName(name);

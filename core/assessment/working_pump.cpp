@@ -76,11 +76,12 @@ std::optional<Working> workingOfEnergy(const Assessment& assessment, base::Id pu
     const DutyPoint* duty = dutyOf(assessment, pump, RunningState::least);
     if (!duty || !duty->power || duty->power->wireToWater <= 0.0)
         return std::nullopt;
-    Working working{
-        "pump-energy",
-        "electrical_power",
-        {input("flow", duty->flow), input("head", duty->head), ratioInput("wire_to_water", duty->power->wireToWater)},
-        {}};
+    Working working{"pump-energy",
+                    "electrical_power",
+                    {input("flow", duty->flow), input("head", duty->head),
+                     ratioInput("wire_to_water", duty->power->wireToWater),
+                     input("temperature", assessment.site->water)},
+                    {}};
     if (assessment.plan.site->powerPrice)
         working.inputs.push_back(
             {"price", units::exactRatioText(units::inCurrencyPerKilowattHour(*assessment.plan.site->powerPrice)) + " " +

@@ -54,20 +54,42 @@ std::optional<units::Elevation> gradeAt(const Assessment& assessment, const plan
     return port && water ? std::optional(std::max(port->level, water->level)) : std::nullopt;
 }
 
-// A gravity run carries what its vessel receives when it alone leads that on.
+bool isTee(const plan::RunEnd& end, base::Id tee)
+{
+    const auto* at = std::get_if<plan::TeeEnd>(&end);
+    return at && at->tee == tee;
+}
+
+// What the gravity runs bring to a tee, which sends it on by this run alone.
+std::optional<Working> fromTee(const Assessment& assessment, base::Id tee, const RunFlow& flow, RunningState state)
+{
+    ListText in;
+    units::Flow arrives;
+    for (const auto& run : assessment.plan.runs) {
+        const RunFlow* other = flowOf(assessment, run->id, state);
+        if (!flows(other) || !isTee(other->flow > units::Flow() ? run->to : run->from, tee))
+            continue;
+        in.add(plan::tagOf(assessment.plan, run->id), sizeOf(other->flow));
+        arrives += sizeOf(other->flow);
+    }
+    const double off = units::inCubicMetresPerSecond(arrives - sizeOf(flow.flow));
+    if (in.empty() || std::abs(off) > 1e-9 * units::inCubicMetresPerSecond(arrives))
+        return std::nullopt;
+    return Working{"flow-balance", "balance", {{"coming_in", in.text()}}, {}};
+}
+
+// A gravity run carries what its vessel receives when it alone leads that on, or what comes together at its tee.
 std::optional<Working> ofGravityFlow(const Assessment& assessment, const plan::Run& run, RunningState state)
 {
     const RunFlow& flow = *flowOf(assessment, run.id, state);
     const plan::RunEnd& source = flow.flow > units::Flow() ? run.from : run.to;
+    if (const auto* tee = std::get_if<plan::TeeEnd>(&source))
+        return fromTee(assessment, tee->tee, flow, state);
     const auto* port = std::get_if<plan::PortEnd>(&source);
     const VesselResult* vessel = port ? find(assessment.water->vessels, port->vessel) : nullptr;
-    const auto onward = vessel ? vessel->leftOver(state) : Stage<units::Flow>();
-    if (!onward || *onward != sizeOf(flow.flow))
+    if (!vessel || !vessel->inflow[state] || *vessel->inflow[state] != sizeOf(flow.flow))
         return std::nullopt;
-    auto working = workingOfInflow(assessment, vessel->id, state);
-    if (working)
-        working->output = "balance";
-    return working;
+    return workingOfInflow(assessment, vessel->id, state);
 }
 
 // Of a change of bore: the bore on the other side is that of the tee's single leg.

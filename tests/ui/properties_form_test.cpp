@@ -221,8 +221,9 @@ TEST_F(Properties, ShowWorkingHandsOverTheNumbersOfTheResult)
         if (auto* button = field->workingButton(); button && button->isVisible())
             QTest::keyClick(button, Qt::Key_Space);
     ASSERT_FALSE(asked.empty());
-    EXPECT_EQ(asked.front().worksheet, "pipe-friction");
-    EXPECT_FALSE(asked.front().inputs.empty());
+    EXPECT_TRUE(std::any_of(asked.begin(), asked.end(), [](const assessment::Working& working) {
+        return working.worksheet == "pipe-friction" && !working.inputs.empty();
+    }));
 }
 
 TEST_F(Properties, StaleResultsAreMarkedAndComeBackCurrent)

@@ -71,7 +71,7 @@ void dress(QChart& chart, const style::Theme& theme)
 ChartPanel::ChartPanel(document::Document& document, DisplayNow display, const QString& question, QWidget* parent)
     : QWidget(parent), m_document(document), m_display(std::move(display)), m_question(question),
       m_sentence(new QLabel(this)), m_readOut(new QLabel(this)),
-      m_workingButton(new QPushButton(tr("Show working"), this)), m_chart(new QChart), m_view(nullptr)
+      m_workingButton(new QPushButton(tr("Working"), this)), m_chart(new QChart), m_view(nullptr)
 {
     m_view = new ReadableView(m_chart, this);
     m_view->setAccessibleName(question);

@@ -164,8 +164,9 @@ void DutyPanel::tell(const assessment::Assessment& results, const assessment::Pu
     }
     for (const auto& sample : pump.pumpCurve) {
         const units::Flow flow = sample.flow;
-        add(tr("Pump"), flow, sample.head,
-            [id, flow](const assessment::Assessment& current) { return assessment::workingOfPumpHead(current, id, flow); });
+        add(tr("Pump"), flow, sample.head, [id, flow](const assessment::Assessment& current) {
+            return assessment::workingOfPumpHead(current, id, flow);
+        });
     }
     if (pump.systemCurve.ok())
         for (const auto& sample : *pump.systemCurve)

@@ -2,6 +2,8 @@
 
 #include <algorithm>
 
+#include <QAction>
+
 #include "ui/charts/flow_row.hpp"
 #include "ui/charts/sign_button.hpp"
 #include "ui/style/type.hpp"
@@ -57,6 +59,8 @@ void VitalSigns::settle(const std::vector<Sign>& signs)
         const Sign& sign = signs[static_cast<std::size_t>(i)];
         const bool same = m_buttons[i]->sign().id == sign.id;
         m_buttons[i]->show(sign, m_document.stale());
+        for (QAction* working : m_buttons[i]->actions())
+            working->setVisible(!sign.chart.isEmpty()); // findings are no figure
         m_buttons[i]->reserve(same ? how : SignButton::Reserve::exactly);
     }
     fitHeight();
@@ -95,6 +99,10 @@ void VitalSigns::addButton()
         else
             Q_EMIT chartWanted(button->sign().chart);
     });
+    auto* working = new QAction(tr("Show working"), button);
+    connect(working, &QAction::triggered, this, [this, button] { Q_EMIT workingWanted(button->sign().id); });
+    button->addAction(working);
+    button->setContextMenuPolicy(Qt::ActionsContextMenu);
     m_row->addWidget(button);
     m_buttons << button;
 }

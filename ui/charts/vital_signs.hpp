@@ -29,6 +29,7 @@ public:
 Q_SIGNALS:
     void chartWanted(const QString& id); // "water", "duty", "floor"
     void findingsWanted();
+    void workingWanted(const QString& id); // of a sign
 
 protected:
     void resizeEvent(QResizeEvent* event) override;

@@ -34,9 +34,12 @@ SiteConditionsSection::SiteConditionsSection(Chosen about, QWidget* parent)
     addRow(altitude, optionalField<units::Length>(
                          altitude, ofSite<std::optional<units::Length>>([](const auto& site) { return site.altitude; }),
                          &plan::setAltitude, tr("not given"), {"m", "ft"}));
-    addResult(tr("Air pressure there"), [this](const assessment::Assessment& results) {
-        return text::stageText(chosen().display(), results.site->airPressure);
-    });
+    addResult(
+        tr("Air pressure there"),
+        [this](const assessment::Assessment& results) {
+            return text::stageText(chosen().display(), results.site->airPressure);
+        },
+        &assessment::workingOfAirPressure);
     const QString water = tr("Design water temperature");
     addRow(water, quantityField<units::Temperature>(
                       water, ofSite<units::Temperature>([](const auto& site) { return site.designWater; }),
@@ -100,21 +103,31 @@ void ClearancesSection::addClearance(const QString& label, units::Length plan::C
 
 TotalsSection::TotalsSection(Chosen about, QWidget* parent) : Section(std::move(about), tr("Totals"), parent)
 {
-    addResult(tr("Water while running"), [this](const assessment::Assessment& results) {
-        const auto& total = results.water->totals[assessment::WaterState::runningLeast];
-        if (!total)
-            return text::whyMissing(total);
-        return tr("%1, of it %2 in pipes")
-            .arg(chosen().display().quantityText(total->all()), chosen().display().quantityText(total->inPipes));
-    });
-    addResult(tr("Load, every vessel to its rim"), [this](const assessment::Assessment& results) {
-        const auto& total = results.floor->in(assessment::LoadCase::toRim);
-        if (!total)
-            return text::whyMissing(total);
-        return tr("%1, worst footprint %2")
-            .arg(chosen().display().quantityText(total->weight),
-                 chosen().display().quantityText(total->worstFootprint));
-    });
+    addResult(
+        tr("Water while running"),
+        [this](const assessment::Assessment& results) {
+            const auto& total = results.water->totals[assessment::WaterState::runningLeast];
+            if (!total)
+                return text::whyMissing(total);
+            return tr("%1, of it %2 in pipes")
+                .arg(chosen().display().quantityText(total->all()), chosen().display().quantityText(total->inPipes));
+        },
+        [](const assessment::Assessment& results) {
+            return assessment::workingOfWaterTotal(results, assessment::WaterState::runningLeast);
+        });
+    addResult(
+        tr("Load, every vessel to its rim"),
+        [this](const assessment::Assessment& results) {
+            const auto& total = results.floor->in(assessment::LoadCase::toRim);
+            if (!total)
+                return text::whyMissing(total);
+            return tr("%1, worst footprint %2")
+                .arg(chosen().display().quantityText(total->weight),
+                     chosen().display().quantityText(total->worstFootprint));
+        },
+        [](const assessment::Assessment& results) {
+            return assessment::workingOfLoadTotal(results, assessment::LoadCase::toRim);
+        });
 }
 
 } // namespace sumpwright::ui::properties

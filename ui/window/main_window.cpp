@@ -97,6 +97,7 @@ void MainWindow::build()
     connect(m_empty, &EmptyState::drawFloorAsked, this, [this] { m_commands->find("place.floor")->trigger(); });
     connect(m_signs, &charts::VitalSigns::chartWanted, m_panels, &Panels::showChart);
     connect(m_signs, &charts::VitalSigns::findingsWanted, m_panels, &Panels::showFindings);
+    connect(m_signs, &charts::VitalSigns::workingWanted, m_panels, &Panels::showSignWorking);
     connect(&document.view(), &document::ViewSettings::changed, m_signs, &charts::VitalSigns::refresh);
 }
 

@@ -57,6 +57,7 @@ private:
     void addUndoCommands();
     void addCheckCommands();
     void addChartCommands();
+    void addWorkingCommands();
     void addHelpCommands();
     void makeMenus();
     void addSignBar();

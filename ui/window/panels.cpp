@@ -8,6 +8,7 @@
 
 #include "core/assessment/assessment.hpp"
 #include "ui/charts/side_charts.hpp"
+#include "ui/charts/signs.hpp"
 #include "ui/document/document.hpp"
 #include "ui/document/view_settings.hpp"
 #include "ui/findings/findings_list.hpp"
@@ -44,6 +45,7 @@ Panels::Panels(document::Document& document, QMainWindow& window)
     for (const charts::SideChart& chart : charts::makeSideCharts(document, display, m_charts->widget())) {
         m_charts->add(chart.id, QStringLiteral("%1 — %2").arg(chart.name, chart.panel->question()), chart.panel);
         connect(&document.view(), &document::ViewSettings::changed, chart.panel, &charts::ChartPanel::refresh);
+        connect(chart.panel, &charts::ChartPanel::workingWanted, this, &Panels::showWorking);
     }
 
     m_outlineDock = dock("dock.outline", tr("Outline"), m_outline, Qt::LeftDockWidgetArea);
@@ -209,6 +211,16 @@ void Panels::showWorking(const assessment::Working& working)
     m_worksheetsDock->raise();
     m_worksheets->open(working);
     m_worksheets->setFocus(Qt::OtherFocusReason);
+}
+
+void Panels::showSignWorking(const QString& id)
+{
+    const auto results = m_document.assessment();
+    const auto working = results ? charts::workingOfSign(*results, id) : std::nullopt;
+    if (working)
+        showWorking(*working);
+    else
+        m_document.say(tr("There is no working of this figure yet."));
 }
 
 void Panels::stepFinding(int by)

@@ -72,6 +72,7 @@ public:
     void showFindings();
     void showProperties(); // and gives the first field the keyboard
     void showWorking(const assessment::Working& working);
+    void showSignWorking(const QString& id); // of a figure in the strip
     void stepFinding(int by); // next or previous, going to its element
 
 Q_SIGNALS:

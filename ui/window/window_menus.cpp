@@ -99,6 +99,7 @@ void MainWindow::addCheckCommands()
     chart("check.floor", tr("F&loor load"), tr("Pressure under each footprint, and the total."), "Alt+4", "floor",
           false);
     addChartCommands();
+    addWorkingCommands();
     add("check.site", tr("&Site data…"), tr("Name, client, altitude, temperatures, price of power."), "Ctrl+I", true,
         [this] {
             m_panels->showProperties();
@@ -130,6 +131,27 @@ void MainWindow::addChartCommands()
         "Ctrl+Alt+C", false, &Chart::copyNumbers);
     add("chart.copy-sentence", tr("Copy the chart's s&entence"), tr("Copies what the chart at hand says in words."),
         "Ctrl+Alt+S", false, &Chart::copySentence);
+    add("chart.working", tr("Show the chart's &working"),
+        tr("Opens the worksheet behind the value read in the chart at hand, or behind its figure."), "Ctrl+Alt+W",
+        false, &Chart::askWorking);
+}
+
+// What the menu of a figure in the strip offers too.
+void MainWindow::addWorkingCommands()
+{
+    const auto add = [this](const char* id, const QString& text, const QString& tip, const char* key, const char* sign,
+                            bool newGroup) {
+        m_commands->add({id, Menu::check, text, tip, key, {}, Scope::window, false, newGroup},
+                        [this, sign] { m_panels->showSignWorking(QString::fromLatin1(sign)); });
+    };
+    add("working.water", tr("Working: &all water"), tr("How the water in the system adds up."), "Ctrl+Alt+Shift+W",
+        "water", true);
+    add("working.duty", tr("Working: pu&mp duty"), tr("How the duty point comes about."), "Ctrl+Alt+Shift+D", "duty",
+        false);
+    add("working.sump", tr("Working: sump &room"), tr("What comes down when the pump stops, and the room for it."),
+        "Ctrl+Alt+Shift+R", "sump", false);
+    add("working.floor", tr("Working: floor &total"), tr("How the load on the floor adds up."), "Ctrl+Alt+Shift+F",
+        "floor", false);
 }
 
 void MainWindow::addHelpCommands()

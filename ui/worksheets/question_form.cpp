@@ -5,6 +5,7 @@
 #include <QKeyEvent>
 #include <QLabel>
 #include <QLineEdit>
+#include <QRegularExpression>
 
 #include "ui/style/palette.hpp"
 #include "ui/style/type.hpp"
@@ -34,6 +35,34 @@ QString defaultText(const InputSpec& input)
     const QString text = QString::fromStdString(input.ifAbsent);
     return text.startsWith(u'=') ? QuestionForm::tr("as %1").arg(text.mid(1).replace(u'_', u' '))
                                  : text::unitsOnScreen(text);
+}
+
+// "48.00430341299933 L" to "48.0043 L": six digits are more than anybody reads. Whatever its decimal mark is.
+QString shortened(QString text)
+{
+    static const QRegularExpression number(QStringLiteral("(\\d+)[.,](\\d+)(?![\\d.,e])"));
+    constexpr int digits = 6;
+    for (auto match = number.match(text); match.hasMatch();) {
+        const QString whole = match.captured(1);
+        const int zeros = whole == QLatin1String("0")
+                              ? static_cast<int>(match.captured(2).indexOf(QRegularExpression(QStringLiteral("[1-9]"))))
+                              : -static_cast<int>(whole.size());
+        const int decimals = std::max(0, digits + zeros);
+        qsizetype end = match.capturedEnd();
+        if (match.captured(2).size() > decimals && decimals > 0) {
+            const double value = (whole + u'.' + match.captured(2)).toDouble();
+            QString rounded = QString::number(value, 'f', decimals);
+            while (rounded.endsWith(u'0'))
+                rounded.chop(1);
+            if (rounded.endsWith(u'.'))
+                rounded.chop(1);
+            rounded.replace(u'.', text[match.capturedEnd(1)]);
+            text.replace(match.capturedStart(), match.capturedLength(), rounded);
+            end = match.capturedStart() + rounded.size();
+        }
+        match = number.match(text, end);
+    }
+    return text;
 }
 
 QStringList idsOf(const InputSpec& input, const catalogue::Catalogue& tables)
@@ -96,7 +125,7 @@ void QuestionForm::addLine(const InputSpec& input)
     connect(line, &QLineEdit::textEdited, this, [this, line] { typed(line); });
     connect(line, &QLineEdit::returnPressed, this, [this, line] { handOver(line); });
     addField(input, line);
-    m_fields.push_back({QString::fromStdString(input.name), line, nullptr, {}});
+    m_fields.push_back({QString::fromStdString(input.name), line, nullptr, {}, {}, {}});
 }
 
 void QuestionForm::addChoice(const InputSpec& input, const catalogue::Catalogue& tables)
@@ -110,14 +139,14 @@ void QuestionForm::addChoice(const InputSpec& input, const catalogue::Catalogue&
         choice->setCurrentIndex(at);
     connect(choice, &QComboBox::currentIndexChanged, this, &QuestionForm::edited);
     addField(input, choice);
-    m_fields.push_back({QString::fromStdString(input.name), nullptr, choice, {}});
+    m_fields.push_back({QString::fromStdString(input.name), nullptr, choice, {}, {}, {}});
 }
 
 std::vector<sumpwright::worksheets::InputText> QuestionForm::texts() const
 {
     std::vector<sumpwright::worksheets::InputText> texts;
     for (const Field& field : m_fields) {
-        const QString text = field.line ? field.taken : field.choice->currentData().toString();
+        const QString text = field.line ? field.counts : field.choice->currentData().toString();
         if (!text.isEmpty())
             texts.push_back({field.name.toStdString(), text.toStdString()});
     }
@@ -130,8 +159,9 @@ void QuestionForm::set(const QString& name, const QString& text)
         if (field.name != name)
             continue;
         if (field.line) {
-            field.taken = text::unitsOnScreen(text);
-            field.line->setText(field.taken);
+            field.counts = field.settled = text::unitsOnScreen(text);
+            field.shown = shortened(field.settled);
+            field.line->setText(field.shown);
             field.line->setCursorPosition(0); // of a text too long for the field its start is shown
         } else if (const int at = field.choice->findData(text); at >= 0) {
             field.choice->setCurrentIndex(at);
@@ -161,40 +191,48 @@ QuestionForm::Field* QuestionForm::fieldOf(const QObject* line)
     return nullptr;
 }
 
-std::optional<base::Refusal> QuestionForm::take(Field& field)
+// An empty field is no mistake: it is not filled in yet.
+std::optional<base::Refusal> QuestionForm::faultIn(const Field& field) const
 {
     const QString text = field.line->text().trimmed();
-    if (!text.isEmpty()) // an empty field is no mistake: it is not filled in yet
-        if (auto refusal = m_faultOf({field.name.toStdString(), text.toStdString()}))
-            return refusal;
-    field.taken = text;
-    Q_EMIT edited();
-    return std::nullopt;
+    return text.isEmpty() ? std::nullopt : m_faultOf({field.name.toStdString(), text.toStdString()});
+}
+
+bool QuestionForm::changed(const Field& field)
+{
+    return field.line->text().trimmed() != field.shown || field.counts != field.settled;
 }
 
 void QuestionForm::typed(const QObject* line)
 {
-    if (Field* field = fieldOf(line); take(*field)) // not yet, or not at all: told when it is handed over
-        Q_EMIT givenBack();
+    Field& field = *fieldOf(line);
+    field.counts = faultIn(field) ? field.settled : field.line->text().trimmed();
+    Q_EMIT edited();
 }
 
 void QuestionForm::handOver(const QObject* line)
 {
-    Field* field = fieldOf(line);
-    if (field->line->text().trimmed() == field->taken)
+    Field& field = *fieldOf(line);
+    if (!changed(field))
         return;
-    if (const auto refusal = take(*field))
-        Q_EMIT refused(field->name, *refusal);
+    const auto refusal = faultIn(field);
+    if (!refusal)
+        field.settled = field.shown = field.line->text().trimmed();
+    field.counts = field.settled;
+    Q_EMIT edited();
+    if (refusal)
+        Q_EMIT refused(field.name, *refusal);
 }
 
 bool QuestionForm::giveBack(const QObject* line)
 {
-    const Field* field = fieldOf(line);
-    if (field->line->text().trimmed() == field->taken)
+    Field& field = *fieldOf(line);
+    if (!changed(field))
         return false;
-    field->line->setText(field->taken);
-    field->line->selectAll();
-    Q_EMIT givenBack();
+    field.counts = field.settled;
+    field.line->setText(field.shown);
+    field.line->selectAll();
+    Q_EMIT edited();
     return true;
 }
 
@@ -208,7 +246,7 @@ bool QuestionForm::eventFilter(QObject* watched, QEvent* event)
             handOver(watched);
     } else if (event->type() == QEvent::ShortcutOverride) {
         const Field* field = fieldOf(watched);
-        if (static_cast<QKeyEvent*>(event)->key() == Qt::Key_Escape && field->line->text().trimmed() != field->taken) {
+        if (static_cast<QKeyEvent*>(event)->key() == Qt::Key_Escape && changed(*field)) {
             event->accept(); // Esc belongs to the field while it holds something to give back
             return true;
         }

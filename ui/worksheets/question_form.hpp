@@ -33,14 +33,14 @@ public:
 
     // Values as they were taken; empty fields are left out, so that defaults hold.
     std::vector<sumpwright::worksheets::InputText> texts() const;
+    // A number with very many digits counts as it is and is shown shorter, as long as nobody types in its field.
     void set(const QString& name, const QString& text);
     // Marks the field of this input as refused and tells assistive technology why; an empty name: none.
     void markRefused(const QString& name, const QString& why = {});
 
 Q_SIGNALS:
-    void edited(); // a value was taken
+    void edited(); // other texts may count
     void refused(const QString& name, const base::Refusal& refusal);
-    void givenBack(); // what was refused is gone
 
 protected:
     bool eventFilter(QObject* watched, QEvent* event) override;
@@ -50,13 +50,16 @@ private:
         QString name;
         QLineEdit* line = nullptr; // one of the two
         QComboBox* choice = nullptr;
-        QString taken; // the text last taken
+        QString counts;  // the text that counts: what is typed where it can be read, else `settled`
+        QString settled; // what counted when the field was last handed over
+        QString shown;   // how the line shows that
     };
     void addLine(const sumpwright::worksheets::InputSpec& input);
     void addChoice(const sumpwright::worksheets::InputSpec& input, const catalogue::Catalogue& tables);
     void addField(const sumpwright::worksheets::InputSpec& input, QWidget* field);
     Field* fieldOf(const QObject* line);
-    std::optional<base::Refusal> take(Field& field); // what is in its line
+    std::optional<base::Refusal> faultIn(const Field& field) const; // in what its line holds
+    static bool changed(const Field& field);                        // something else was typed since it was handed over
     void typed(const QObject* line);
     void handOver(const QObject* line);
     bool giveBack(const QObject* line); // false: there was nothing to give back

@@ -40,8 +40,11 @@ QString noteText(const core::Worksheet& worksheet, const std::string& id)
     return QString::fromStdString(id);
 }
 
-// A line of html with the units of a screen.
-QString shownHtml(const QString& words) { return text::unitsOnScreen(words).toHtmlEscaped(); }
+// A line of html with the units of a screen. A thin space between groups of digits would be taken for one to break at.
+QString shownHtml(const QString& words)
+{
+    return text::unitsOnScreen(words).toHtmlEscaped().replace(QChar(0x202f), QChar(QChar::Nbsp));
+}
 
 QString outputRow(const core::NamedValue& output, const units::NumberStyle& numbers, bool strong)
 {
@@ -78,6 +81,7 @@ WorksheetPanel::WorksheetPanel(document::Document& document, std::function<text:
     m_formula->setTextInteractionFlags(Qt::TextSelectableByMouse);
     m_origin->setWordWrap(true);
     m_refusal->setWordWrap(true);
+    m_refusal->setObjectName(QStringLiteral("said"));
     m_answer->setAccessibleName(tr("Answer"));
     m_answer->setTabChangesFocus(true);
     m_answer->setFrameShape(QFrame::NoFrame);
@@ -107,10 +111,10 @@ void WorksheetPanel::choose(int index)
     };
     m_form = new QuestionForm(worksheet, *m_document.catalogue(), faultOf, this);
     m_formPlace->addWidget(m_form);
+    m_question->setToolTip(m_question->currentText()); // it may be too long for its box
     m_formula->setText(text::unitsOnScreen(QString::fromStdString(worksheet.formula)));
     showOrigin({});
     connect(m_form, &QuestionForm::edited, this, &WorksheetPanel::compute);
-    connect(m_form, &QuestionForm::givenBack, this, [this] { say(Tone::silent, {}); });
     connect(m_form, &QuestionForm::refused, this,
             [this](const QString& name, const base::Refusal& refusal) { refuse(name, refusal, true); });
     compute();
@@ -174,6 +178,7 @@ void WorksheetPanel::compute()
     const auto texts = m_form->texts();
     const auto answer = core::answer(worksheet, texts, *m_document.catalogue(), m_display().numbers);
     m_copy->setEnabled(answer.ok());
+    m_given = answer.ok() ? std::optional(*answer) : std::nullopt;
     if (answer.ok()) {
         say(Tone::silent, {});
         showAnswer(*answer);

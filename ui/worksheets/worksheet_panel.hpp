@@ -35,6 +35,10 @@ public:
 
     void open(const assessment::Working& working); // the worksheet of a result, with its numbers
     QString answerText() const;                    // as copied
+    const std::optional<sumpwright::worksheets::Answer>& answer() const
+    {
+        return m_given;
+    } // none: it still needs something
 
 protected:
     void changeEvent(QEvent* event) override;
@@ -61,6 +65,7 @@ private:
     QuestionForm* m_form = nullptr;
     QLabel* m_refusal; // or what is still needed
     Tone m_tone = Tone::silent;
+    std::optional<sumpwright::worksheets::Answer> m_given;
     std::optional<assessment::Working> m_working; // of the result it was opened from
     QTextBrowser* m_answer;
     QPushButton* m_copy;

@@ -92,9 +92,10 @@ TEST(Working, OfTheDutyPointGivesItAsOnePipe)
     }
 }
 
-TEST(Working, OfTheEnergyGivesTheCost)
+TEST(Working, OfTheEnergyGivesTheCostAtTheWatersOwnTemperature)
 {
-    const SoundPlan plan;
+    SoundPlan plan;
+    plan.drawn.changeSite([](plan::Site& site) { site.designWater = units::celsius(30.0); });
     const auto result = assess(plan.drawn);
     const auto working = assessment::workingOfEnergy(result, plan.pump);
     const auto& power = *result.pumps->pumps.front().duty[RunningState::least]->power;
@@ -263,8 +264,8 @@ TEST(Working, OfThePumpsLiftAndCurveGivesTheirHeads)
     EXPECT_NEAR(answerOf(assessment::workingOfLift(result, plan.pump), "lift"),
                 units::inMetresHead(path.steps.front().head), 1e-9);
     for (const auto& sample : result.pumps->pumps.front().pumpCurve)
-        EXPECT_EQ(answerOf(assessment::workingOfPumpHead(result, plan.pump, sample.flow), "head"),
-                  units::inMetresHead(sample.head));
+        EXPECT_NEAR(answerOf(assessment::workingOfPumpHead(result, plan.pump, sample.flow), "head"),
+                    units::inMetresHead(sample.head), 1e-12);
 }
 
 TEST(Working, OfABendGivesTheKOfItsAngleAndOfAChangeOfBoreThatOfItsSide)
