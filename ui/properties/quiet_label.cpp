@@ -90,9 +90,12 @@ int QuietLabel::measured(int width) const
     if (const auto known = m_heightOf.constFind(width); known != m_heightOf.constEnd())
         return *known;
     int height = QLabel::heightForWidth(width);
-    if (!m_longest.isEmpty())
-        height = std::max(height,
-                          fontMetrics().boundingRect(QRect(0, 0, width, 10'000), Qt::TextWordWrap, m_longest).height());
+    if (!m_longest.isEmpty()) {
+        const QMargins edges = contentsMargins();
+        const QRect room(0, 0, width - edges.left() - edges.right(), 10'000);
+        const int longest = fontMetrics().boundingRect(room, Qt::TextWordWrap, m_longest).height();
+        height = std::max(height, longest + edges.top() + edges.bottom());
+    }
     return *m_heightOf.insert(width, height);
 }
 

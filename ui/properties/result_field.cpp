@@ -1,5 +1,7 @@
 #include "ui/properties/result_field.hpp"
 
+#include <algorithm>
+
 #include <QHBoxLayout>
 #include <QPushButton>
 
@@ -15,6 +17,7 @@ ResultField::ResultField(const QString& name, Text text, Working working, QWidge
       m_value(new QuietLabel(QuietLabel::Tone::plain, this))
 {
     m_value->setAccessibleName(name);
+    m_value->setAlignment(Qt::AlignLeft | Qt::AlignTop);
     auto* line = new QHBoxLayout(this);
     line->setContentsMargins(0, 0, 0, 0);
     line->setSpacing(style::step);
@@ -24,6 +27,8 @@ ResultField::ResultField(const QString& name, Text text, Working working, QWidge
     m_button = new QPushButton(tr("Working"), this);
     m_button->setFlat(true);
     m_button->setMinimumHeight(style::leastTarget);
+    // level with the word in the button
+    m_value->setContentsMargins(0, std::max(0, (style::leastTarget - fontMetrics().height()) / 2), 0, 0);
     setFullName(name);
     m_button->setToolTip(tr("Opens the worksheet behind this value, filled with its numbers"));
     QSizePolicy place = m_button->sizePolicy();

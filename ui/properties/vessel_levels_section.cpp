@@ -90,9 +90,12 @@ void VesselLevelsSection::addInflowResult(assessment::RunningState state)
                 return {};
             const QString comesIn = text::stageText(chosen().display(), vessel->inflow[state]);
             const auto& out = vessel->pumpedOut[state];
-            return out && *out > units::Flow()
-                       ? tr("%1; pumped out %2").arg(comesIn, chosen().display().quantityText(*out))
-                       : comesIn;
+            if (!out || *out <= units::Flow())
+                return comesIn;
+            const auto left = vessel->leftOver(state);
+            return left && *left == units::Flow()
+                       ? tr("%1, all pumped on").arg(comesIn)
+                       : tr("%1; pumped on %2").arg(comesIn, chosen().display().quantityText(*out));
         },
         [this, state](const assessment::Assessment& results) {
             return assessment::workingOfInflow(results, chosen().first(), state);
