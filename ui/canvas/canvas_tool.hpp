@@ -34,6 +34,7 @@ public:
     virtual void planChanged() {}               // the shown plan, the selection or the zoom changed
     virtual bool busy() const { return false; } // a gesture is under way
     virtual void giveBack() {}                  // ends the gesture without an edit
+    virtual void conclude() { giveBack(); }     // ends it, keeping what is finished of it
     virtual Qt::CursorShape cursor() const { return Qt::ArrowCursor; }
 };
 

@@ -19,7 +19,7 @@ public:
 
     base::Id id() const { return m_id; }
     QString name() const;        // "grow bed B2"
-    QString description() const; // "at 3.20 m, 0.40 m"
+    virtual QString description() const; // "at 3.20 m, 0.40 m"
 
     bool chosen() const { return m_chosen; }
     void setChosen(bool chosen);

@@ -58,7 +58,7 @@ void FixtureItem::refresh()
         m_outline.addRect(QRectF(from - QPointF(size, size) / 2.0, QSizeF(size, size)));
         break;
     case plan::FixtureKind::powerPoint: {
-        const double diameter = drawing().ink().atLeast(socketSize, socketLeast);
+        const double diameter = drawing().ink().sign(socketSize, socketLeast);
         m_outline.addEllipse(from, diameter / 2.0, diameter / 2.0);
         break;
     }

@@ -54,7 +54,7 @@ void FloorItem::paint(QPainter* painter, const QStyleOptionGraphicsItem*, QWidge
             drawFall(*painter, ink);
     }
     if (m_floor->drainPoint)
-        paintDrainPoint(*painter, ink, toScene(*m_floor->drainPoint), ink.atLeast(drainSize, 11.0));
+        paintDrainPoint(*painter, ink, toScene(*m_floor->drainPoint), ink.sign(drainSize, 11.0));
 }
 
 void FloorItem::standClearOf(const QRectF& walls)

@@ -1,5 +1,6 @@
 // Ink: pens and lettering of the drawing. Line weights and letters keep their size on the sheet whatever the zoom:
 // they are given in pixels (1/96 inch) and turned into scene millimetres by `pixel`, so paper and SVG get true widths.
+// Signs and notes shrink on small drawings.
 #pragma once
 
 #include <QColor>
@@ -30,6 +31,11 @@ struct Ink {
     double px(double pixels) const { return pixels * pixel; }
     // The larger of a true size in millimetres and a least size in pixels.
     double atLeast(double trueSize, double pixels) const { return qMax(trueSize, px(pixels)); }
+    // Signs keep their size on the sheet down to 1:60; on smaller drawings they shrink with what is drawn, down to two
+    // fifths, so that they do not cover it.
+    double signShare() const { return qBound(0.4, 16.0 / pixel, 1.0); }
+    double signPx(double pixels) const { return px(pixels * signShare()); }
+    double sign(double trueSize, double leastPixels) const { return qMax(trueSize, signPx(leastPixels)); }
     QPen pen(const QColor& colour, double widthPixels) const;
     // A pen of true width in millimetres.
     QPen truePen(const QColor& colour, double width) const;

@@ -9,8 +9,10 @@ namespace sumpwright::ui::canvas
 
 namespace
 {
-constexpr double broadest = 260.0; // pixels
+constexpr double broadest = 260.0; // pixels, of letters in full size
 constexpr double indent = 8.0;
+constexpr double smallestShare = 0.66; // letters of 8 px; smaller ones are not read
+constexpr double markSide = 9.0;       // pixels of the sign that stands for the words then
 constexpr int lettering = Qt::AlignLeft | Qt::AlignTop | Qt::TextWordWrap;
 } // namespace
 
@@ -29,23 +31,48 @@ void NoteItem::show(Pointer note)
     update();
 }
 
+QString NoteItem::description() const
+{
+    return tr("“%1”, %2").arg(QString::fromStdString(m_note->text), ElementItem::description());
+}
+
+bool NoteItem::worded() const { return drawing().ink().signShare() >= smallestShare; }
+
 QPainterPath NoteItem::outline() const
 {
-    const double pixel = drawing().ink().pixel;
+    const Ink ink = drawing().ink();
     QPainterPath path;
-    path.addRect(QRectF(0.0, 0.0, (m_letters.right() + 2.0) * pixel, m_letters.bottom() * pixel));
+    if (worded())
+        path.addRect(QRectF(0.0, 0.0, ink.signPx(m_letters.right() + 2.0), ink.signPx(m_letters.bottom())));
+    else
+        path.addRect(QRectF(0.0, 0.0, ink.signPx(markSide), ink.signPx(markSide)));
     return path;
 }
 
 void NoteItem::draw(QPainter& painter, const Ink& ink) const
 {
-    inPixels(painter, ink, {}, 0.0, [&] {
-        painter.setPen(QPen(ink.theme->quiet, weight::medium));
-        painter.drawLine(QPointF(1.0, 0.0), QPointF(1.0, m_letters.bottom()));
-        painter.setPen(ink.theme->ink);
-        painter.setFont(letterFont());
-        painter.drawText(m_letters.adjusted(0.0, 0.0, 2.0, 2.0), lettering, QString::fromStdString(m_note->text));
-    });
+    const Ink shrunk{ink.theme, ink.pixel * ink.signShare()};
+    inPixels(painter, shrunk, {}, 0.0, [&] { worded() ? drawWords(painter, ink) : drawSheet(painter, ink); });
+}
+
+void NoteItem::drawWords(QPainter& painter, const Ink& ink) const
+{
+    painter.setPen(QPen(ink.theme->quiet, weight::medium));
+    painter.drawLine(QPointF(1.0, 0.0), QPointF(1.0, m_letters.bottom()));
+    painter.setPen(ink.theme->ink);
+    painter.setFont(letterFont());
+    painter.drawText(m_letters.adjusted(0.0, 0.0, 2.0, 2.0), lettering, QString::fromStdString(m_note->text));
+}
+
+// A sheet with a turned-down corner.
+void NoteItem::drawSheet(QPainter& painter, const Ink& ink) const
+{
+    const double fold = markSide * 0.4;
+    painter.setPen(QPen(ink.theme->quiet, weight::thin / ink.signShare()));
+    painter.setBrush(ink.theme->paper);
+    painter.drawPolygon(
+        QPolygonF{{0.0, 0.0}, {markSide - fold, 0.0}, {markSide, fold}, {markSide, markSide}, {0.0, markSide}});
+    painter.drawPolyline(QPolygonF{{markSide - fold, 0.0}, {markSide - fold, fold}, {markSide, fold}});
 }
 
 } // namespace sumpwright::ui::canvas

@@ -8,6 +8,8 @@
 #include <QScrollBar>
 #include <QToolTip>
 
+#include <utility>
+
 #include "ui/canvas/accessibility.hpp"
 #include "ui/canvas/canvas_settings.hpp"
 #include "ui/canvas/furniture.hpp"
@@ -160,9 +162,21 @@ bool PlanView::startPan(const QMouseEvent& event)
 void PlanView::mousePressEvent(QMouseEvent* event)
 {
     event->accept();
+    m_rightBroke = false;
+    if (m_tool && event->button() == Qt::RightButton && m_tool->busy())
+        return breakOff(event->buttons() & Qt::LeftButton);
     if (startPan(*event) || !m_tool || event->button() != Qt::LeftButton)
         return;
     m_tool->press(pointerOf(*event));
+}
+
+// The right button ends what goes on: a drag without an edit, a line of clicks with what is finished of it. The menu
+// that belongs to the press does not open.
+void PlanView::breakOff(bool drag)
+{
+    m_rightBroke = true;
+    drag ? m_tool->giveBack() : m_tool->conclude();
+    refreshCursor();
 }
 
 // A press soon after a click arrives here instead; tools that have no double click take it as a press.
@@ -239,6 +253,8 @@ void PlanView::keyReleaseEvent(QKeyEvent* event)
 void PlanView::contextMenuEvent(QContextMenuEvent* event)
 {
     event->accept();
+    if (event->reason() == QContextMenuEvent::Mouse && std::exchange(m_rightBroke, false))
+        return;
     if (event->reason() == QContextMenuEvent::Mouse) {
         const auto found = m_scene->at(mapToScene(event->pos()));
         if (!found.empty() && !m_document.isSelected(found.front()))

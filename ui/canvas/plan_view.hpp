@@ -98,6 +98,7 @@ private:
     void makeRoom(const QRectF& wanted);
     CanvasPointer pointerOf(const QMouseEvent& event) const;
     bool startPan(const QMouseEvent& event);
+    void breakOff(bool drag);
     void refreshCursor();
 
     document::Document& m_document;
@@ -108,6 +109,7 @@ private:
     CanvasTool* m_tool = nullptr;
     std::optional<QPoint> m_pan; // where the pan's last event was
     bool m_space = false;
+    bool m_rightBroke = false; // the last right press ended a gesture
     bool m_fitted = false;
     // What zoomToFit showed, while the person has neither zoomed nor panned since: shown whole at any size of the
     // window.

@@ -24,7 +24,7 @@ void PumpItem::show(Pointer pump, plan::Point place, double turn)
     update();
 }
 
-double PumpItem::diameter() const { return drawing().ink().atLeast(usualBody, leastBody); }
+double PumpItem::diameter() const { return drawing().ink().sign(usualBody, leastBody); }
 
 QPainterPath PumpItem::outline() const
 {

@@ -16,6 +16,7 @@ constexpr double doubleFrom = 4.5;    // pixels: wide enough for two edges and a
 constexpr double socketsFrom = 7.0;   // pixels
 constexpr double fittingLeast = 15.0; // pixels
 constexpr double arrowLeast = 8.0;    // pixels
+constexpr double arrowSmallest = 4.0; // pixels: smaller ones do not tell a direction
 constexpr double arrowRoom = 30.0;    // pixels of straight pipe that an arrow needs
 constexpr double bendRadius = 1.0;    // of the outside diameter, to the centre line
 } // namespace
@@ -153,7 +154,9 @@ void RunItem::drawArrows(QPainter& painter, const Ink& ink) const
     if (still)
         return;
     const bool back = flowsBackwards();
-    const double size = std::min(ink.atLeast(m_line.width * 0.8, arrowLeast), ink.px(16.0));
+    const double size = std::min(ink.sign(m_line.width * 0.8, arrowLeast), ink.px(16.0));
+    if (size < ink.px(arrowSmallest))
+        return;
     for (const auto& straight : straights()) {
         if (straight.length < ink.px(arrowRoom))
             break;
@@ -166,7 +169,7 @@ void RunItem::drawArrows(QPainter& painter, const Ink& ink) const
 
 void RunItem::drawVerticals(QPainter& painter, const Ink& ink) const
 {
-    const double diameter = ink.atLeast(m_line.width * 1.35, 9.0);
+    const double diameter = ink.sign(m_line.width * 1.35, 9.0);
     const bool fromPump = std::holds_alternative<plan::PumpEnd>(m_run->from);
     for (const auto& corner : m_line.corners) {
         if (fromPump && corner.distance == 0.0)
@@ -181,7 +184,7 @@ void RunItem::drawVerticals(QPainter& painter, const Ink& ink) const
 
 void RunItem::drawEnds(QPainter& painter, const Ink& ink) const
 {
-    const double diameter = ink.atLeast(m_line.width, 6.0);
+    const double diameter = ink.sign(m_line.width, 6.0);
     const double length = m_line.length();
     if (std::holds_alternative<plan::OpenEnd>(m_run->from))
         paintOpenEnd(painter, ink, m_line.at(0.0), m_line.turnAt(0.0), diameter);
@@ -213,7 +216,7 @@ FittingSign signOf(const catalogue::Catalogue* tables, const std::string& fittin
 }
 } // namespace
 
-double RunItem::fittingSize() const { return drawing().ink().atLeast(m_line.width * 2.6, fittingLeast); }
+double RunItem::fittingSize() const { return drawing().ink().sign(m_line.width * 2.6, fittingLeast); }
 
 void RunItem::drawFittings(QPainter& painter, const Ink& ink) const
 {

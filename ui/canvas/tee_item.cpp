@@ -20,7 +20,7 @@ void TeeItem::show(Pointer tee, double pipeWidth)
     update();
 }
 
-double TeeItem::diameter() const { return drawing().ink().atLeast(m_pipeWidth * 1.1, 6.5); }
+double TeeItem::diameter() const { return drawing().ink().sign(m_pipeWidth * 1.1, 6.5); }
 
 QPainterPath TeeItem::outline() const
 {

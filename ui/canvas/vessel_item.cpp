@@ -167,7 +167,7 @@ void VesselItem::drawLegs(QPainter& painter, const Ink& ink) const
     const auto places = legPlaces(*m_vessel);
     if (places.empty())
         return;
-    const double pad = ink.atLeast(toScene(m_vessel->stand->padSide), 4.0);
+    const double pad = ink.sign(toScene(m_vessel->stand->padSide), 4.0);
     painter.setPen(ink.dashed(ink.pen(ink.theme->quiet, weight::thin), {3.0, 2.0}));
     painter.setBrush(Qt::NoBrush);
     for (const QPointF& place : places)
@@ -178,7 +178,7 @@ void VesselItem::drawPorts(QPainter& painter, const Ink& ink) const
 {
     for (const auto& port : m_vessel->ports) {
         const QPointF place = toScene(port.offset);
-        const double bore = ink.atLeast(port.bore ? toScene(*port.bore) : usualBore, leastBore);
+        const double bore = ink.sign(port.bore ? toScene(*port.bore) : usualBore, leastBore);
         switch (port.kind) {
         case plan::PortKind::inlet:
             paintInlet(painter, ink, place, bore);

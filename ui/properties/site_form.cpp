@@ -9,6 +9,7 @@ SiteForm::SiteForm(document::Document& document, QWidget* parent) : Form({docume
 {
     add(new SiteNamesSection(chosen()));
     add(new SiteConditionsSection(chosen()));
+    add(new SiteSketchSection(chosen()));
     add(new TotalsSection(chosen()));
     add(new SitePricesSection(chosen()));
     add(new ClearancesSection(chosen()));

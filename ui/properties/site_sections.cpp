@@ -1,6 +1,7 @@
 #include "ui/properties/site_sections.hpp"
 
 #include "core/plan/edits/site.hpp"
+#include "core/plan/edits/underlay.hpp"
 #include "ui/text/names.hpp"
 #include "ui/text/result_names.hpp"
 
@@ -67,6 +68,36 @@ void SiteConditionsSection::addPipeConditionRow()
                               [](const std::string& key) {
                                   return plan::setPipeCondition(static_cast<plan::PipeCondition>(std::stoi(key)));
                               }));
+}
+
+SiteSketchSection::SiteSketchSection(Chosen about, QWidget* parent)
+    : Section(std::move(about), tr("Site sketch"), parent)
+{
+    addFact(tr("Picture"), [](const plan::Plan& plan) {
+        return plan.underlay ? QString::fromStdString(plan.underlay->fileName) : QString();
+    });
+    const QString strength = tr("Strength");
+    addRow(strength, percentField(
+                         strength,
+                         [](const plan::Plan& plan) {
+                             Shared<double> shared;
+                             if (plan.underlay)
+                                 shared.add(plan.underlay->opacity);
+                             return shared;
+                         },
+                         &plan::setUnderlayOpacity));
+    const QString turn = tr("Turn");
+    addRow(turn, quantityField<units::Angle>(
+                     turn,
+                     [](const plan::Plan& plan) {
+                         Shared<units::Angle> shared;
+                         if (plan.underlay)
+                             shared.add(plan.underlay->turn);
+                         return shared;
+                     },
+                     &plan::turnUnderlay));
+    addHint(tr("100 % hides the floor behind it; a faint sketch lets the drawing stand out."));
+    onRefresh([this](const plan::Plan& plan) { setVisible(plan.underlay != nullptr); });
 }
 
 SitePricesSection::SitePricesSection(Chosen about, QWidget* parent) : Section(std::move(about), tr("Prices"), parent)

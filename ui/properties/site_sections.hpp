@@ -1,4 +1,5 @@
-// The parts of the site's form: whose plan it is, the conditions it is designed for, prices, clearances, and totals.
+// The parts of the site's form: whose plan it is, the conditions it is designed for, the sketch under the plan, prices,
+// clearances, and totals.
 #pragma once
 
 #include "ui/properties/section.hpp"
@@ -42,6 +43,15 @@ public:
 
 private:
     void addClearance(const QString& label, units::Length plan::Clearances::*which);
+};
+
+// The picture under the plan, while there is one.
+class SiteSketchSection : public Section
+{
+    Q_OBJECT
+
+public:
+    explicit SiteSketchSection(Chosen chosen, QWidget* parent = nullptr);
 };
 
 class TotalsSection : public Section

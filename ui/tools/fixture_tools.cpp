@@ -42,7 +42,7 @@ void WallTool::lineDrawn(plan::Point from, plan::Point to, const canvas::CanvasP
 
 QString SpotTool::hint() const { return tr("Click where the %1 is.").arg(text::nameOf(m_kind)); }
 
-void SpotTool::moved(const canvas::CanvasPointer& pointer)
+void SpotTool::pointed(const canvas::CanvasPointer& pointer)
 {
     const auto found = snapped(pointer);
     announce(found.cue);
@@ -51,10 +51,8 @@ void SpotTool::moved(const canvas::CanvasPointer& pointer)
     show(std::move(overlay));
 }
 
-void SpotTool::pressed(const canvas::CanvasPointer& pointer)
+void SpotTool::clicked(const canvas::CanvasPointer& pointer)
 {
-    if (!mayEdit())
-        return;
     const auto at = snapped(pointer).at;
     const base::Id placed{plan().nextId};
     if (!document().commit(plan::placeFixture(m_kind, at, at)))

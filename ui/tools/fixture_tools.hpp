@@ -1,6 +1,7 @@
 // WallTool and DoorTool take two ends, SpotTool places a post or a power point by one click.
 #pragma once
 
+#include "ui/tools/click_tool.hpp"
 #include "ui/tools/line_points.hpp"
 
 namespace sumpwright::ui::tools
@@ -23,17 +24,17 @@ private:
     plan::FixtureKind m_kind; // wall or door
 };
 
-class SpotTool final : public PointingTool
+class SpotTool final : public ClickTool
 {
     Q_OBJECT
 
 public:
-    SpotTool(canvas::PlanView& view, plan::FixtureKind kind) : PointingTool(view), m_kind(kind) {}
+    SpotTool(canvas::PlanView& view, plan::FixtureKind kind) : ClickTool(view), m_kind(kind) {}
     QString hint() const override;
 
 protected:
-    void pressed(const canvas::CanvasPointer& pointer) override;
-    void moved(const canvas::CanvasPointer& pointer) override;
+    void clicked(const canvas::CanvasPointer& pointer) override;
+    void pointed(const canvas::CanvasPointer& pointer) override;
 
 private:
     plan::FixtureKind m_kind; // post or power point

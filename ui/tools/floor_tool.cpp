@@ -48,8 +48,8 @@ void FloorTool::pressed(const canvas::CanvasPointer& pointer)
         return;
     auto at = meant(pointer);
     m_pressView = pointer.view;
-    const auto nearFirst = canvas::lengthFromScene(reachPixels * view().pixel());
-    if (m_corners.size() >= 3 && plan::distanceBetween(at, m_corners.front()) <= nearFirst) {
+    const auto nearFirst = rulesFor(pointer).reach;
+    if (m_corners.size() >= 3 && m_typed.empty() && plan::distanceBetween(at, m_corners.front()) <= nearFirst) {
         close(m_corners);
         return;
     }
@@ -148,6 +148,12 @@ void FloorTool::close(std::vector<plan::Point> corners)
     }
     giveBack();
     Q_EMIT finished();
+}
+
+void FloorTool::keepFinished()
+{
+    if (m_corners.size() >= 3)
+        document().commit(plan::setOutline(m_corners));
 }
 
 void FloorTool::giveBack()

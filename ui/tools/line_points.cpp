@@ -35,8 +35,13 @@ plan::Point atDistance(plan::Point from, plan::Point towards, units::Length dist
 
 Snapped LinePointsTool::meant(const canvas::CanvasPointer& pointer) const
 {
-    const auto rules = rulesFor(pointer);
-    auto found = snap(plan(), canvas::toPlan(pointer.scene), rules);
+    auto rules = rulesFor(pointer);
+    const auto raw = canvas::toPlan(pointer.scene);
+    auto found = snap(plan(), raw, rules);
+    if (onStart(found)) { // the line's own start is no place for it to end
+        rules.outlines = false;
+        found = snap(plan(), raw, rules);
+    }
     const bool onGrid = found.cue && found.cue->kind == canvas::CueKind::grid;
     if (m_from && rules.on && (onGrid || !found.cue)) {
         found.at = straightFrom(*m_from, found.at, rules);
@@ -46,10 +51,18 @@ Snapped LinePointsTool::meant(const canvas::CanvasPointer& pointer) const
     return found;
 }
 
+bool LinePointsTool::onStart(const Snapped& found) const
+{
+    return m_from && plan::distanceBetween(*m_from, found.at) < units::millimetres(1.0);
+}
+
+// A typed length goes towards the place meant; where that is the start itself, towards the pointer.
 plan::Point LinePointsTool::second(const Snapped& found) const
 {
     const auto typed = m_typed.length(0, view().figures());
-    return typed ? atDistance(*m_from, found.at, *typed) : found.at;
+    if (!typed)
+        return found.at;
+    return atDistance(*m_from, onStart(found) ? canvas::toPlan(pointer().scene) : found.at, *typed);
 }
 
 void LinePointsTool::pressed(const canvas::CanvasPointer& pointer)

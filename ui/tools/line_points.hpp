@@ -29,6 +29,7 @@ protected:
     void moved(const canvas::CanvasPointer& pointer) override;
     void released(const canvas::CanvasPointer& pointer) override;
     bool otherKey(QKeyEvent& event) override;
+    bool typing() const override { return !m_typed.empty(); }
 
     virtual bool changesPlan() const { return true; }
     virtual void lineDrawn(plan::Point from, plan::Point to, const canvas::CanvasPointer& pointer) = 0;
@@ -41,6 +42,7 @@ protected:
 
 private:
     plan::Point second(const Snapped& found) const;
+    bool onStart(const Snapped& found) const;
 
     std::optional<plan::Point> m_from;
     QPoint m_pressView;

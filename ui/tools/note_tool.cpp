@@ -37,6 +37,10 @@ void NoteTool::pressed(const canvas::CanvasPointer& pointer)
 {
     if (!mayEdit())
         return;
+    if (m_at && leaveNote()) {
+        Q_EMIT finished();
+        return;
+    }
     m_at = snapped(pointer).at;
     const QPoint inView = view().mapFromScene(canvas::toScene(*m_at));
     m_field->clear();
@@ -47,20 +51,20 @@ void NoteTool::pressed(const canvas::CanvasPointer& pointer)
     Q_EMIT hintChanged();
 }
 
-void NoteTool::entered()
+bool NoteTool::leaveNote()
 {
     if (!m_at)
-        return;
+        return false;
     const auto at = *m_at;
     const std::string words = m_field->text().trimmed().toStdString();
     giveBack();
     if (words.empty())
-        return;
+        return false;
     const base::Id placed{plan().nextId};
     if (!document().commit(plan::placeNote(at, words)))
-        return;
+        return false;
     document().select({placed});
-    Q_EMIT finished();
+    return true;
 }
 
 // Enter and Esc end here: left to the plan, Enter would be a click there.
@@ -74,7 +78,8 @@ bool NoteTool::eventFilter(QObject* watched, QEvent* event)
         return true;
     case Qt::Key_Return:
     case Qt::Key_Enter:
-        entered();
+        if (leaveNote())
+            Q_EMIT finished();
         return true;
     case Qt::Key_Up:
     case Qt::Key_Down:

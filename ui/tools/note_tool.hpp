@@ -1,4 +1,5 @@
-// NoteTool: a click opens a small field on the plan; Enter leaves the note there, Esc or an empty text does not.
+// NoteTool: a click opens a small field on the plan; Enter leaves the note there, Esc or an empty text does not. Words
+// typed are kept when another tool is taken or the plan is clicked elsewhere.
 #pragma once
 
 #include "ui/tools/tool.hpp"
@@ -25,9 +26,10 @@ protected:
     void pressed(const canvas::CanvasPointer& pointer) override;
     void moved(const canvas::CanvasPointer& pointer) override;
     bool eventFilter(QObject* watched, QEvent* event) override;
+    void keepFinished() override { leaveNote(); }
 
 private:
-    void entered();
+    bool leaveNote(); // false: no words, or refused
 
     std::optional<plan::Point> m_at;
     QLineEdit* m_field;

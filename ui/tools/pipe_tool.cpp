@@ -4,13 +4,10 @@
 #include <QKeyEvent>
 #include <QLineEdit>
 
-#include <cmath>
-
 #include "core/units/parse.hpp"
 #include "ui/canvas/plan_view.hpp"
 #include "ui/canvas/scene_point.hpp"
 #include "ui/text/refusals.hpp"
-#include "ui/text/subject.hpp"
 #include "ui/tools/connecting.hpp"
 #include "ui/tools/tool_strip.hpp"
 
@@ -62,55 +59,6 @@ QString PipeTool::hint() const
               "L level, number length, Backspace back, Esc drops the run.");
 }
 
-Snapped PipeTool::meant(const canvas::CanvasPointer& pointer) const
-{
-    auto rules = rulesFor(pointer);
-    rules.connections = true;
-    rules.outlines = false;
-    if (m_sketch.begun())
-        rules.leftOut = m_startIds; // a run straight below its start would never be met
-    const auto raw = canvas::toPlan(pointer.scene);
-    auto found = snap(plan(), raw, rules);
-    if (!m_sketch.begun() || !rules.on)
-        return found;
-    if (std::holds_alternative<plan::OntoRun>(found.target))
-        return ontoStraight(found, raw, rules);
-    if (found.connected())
-        return found;
-    const auto straight = m_sketch.aligned(raw, rules.reach);
-    if (straight != raw) {
-        const auto step = rules.toGrid ? rules.grid : units::millimetres(0.001);
-        const auto off = straight - m_sketch.last();
-        const auto none = units::metres(0.0);
-        // Along x or y the free coordinate goes to the grid; aslant the place stays on the slant.
-        if (off.x == none || off.y == none)
-            found.at = {off.x == none ? straight.x : toStep(straight.x, step),
-                        off.y == none ? straight.y : toStep(straight.y, step)};
-        else
-            found.at = straight;
-        found.cue = canvas::SnapCue{canvas::CueKind::line, canvas::toScene(found.at), {}};
-    }
-    return found;
-}
-
-// Where a leg straight from the last corner meets the other run: straight down where that passes below it.
-Snapped PipeTool::ontoStraight(const Snapped& found, plan::Point raw, const SnapRules& rules) const
-{
-    const auto metFrom = [&](plan::Point place, bool toGrid) {
-        auto own = rules;
-        own.toGrid = rules.toGrid && toGrid;
-        const auto met = snap(plan(), place, own);
-        return std::holds_alternative<plan::OntoRun>(met.target) ? std::optional(met) : std::nullopt;
-    };
-    const auto straight = m_sketch.aligned(raw, rules.reach);
-    if (plan::distanceBetween(raw, m_sketch.last()) <= rules.reach) {
-        const auto below = metFrom(m_sketch.last(), false);
-        if (below && plan::distanceBetween(below->at, m_sketch.last()) < units::millimetres(1.0))
-            return *below;
-    }
-    return metFrom(straight, straight == raw).value_or(found);
-}
-
 void PipeTool::startAt(const Snapped& found)
 {
     plan::Target from = found.target;
@@ -122,11 +70,7 @@ void PipeTool::startAt(const Snapped& found)
     start.level = m_wantedLevel.value_or(usualLevel(plan(), found.at));
     if (const auto place = plan::placeOf(plan(), from))
         start = *place;
-    m_startIds.clear();
-    if (const auto* port = std::get_if<plan::AtPort>(&from))
-        m_startIds = {port->port};
-    else if (const auto* pump = std::get_if<plan::AtPump>(&from))
-        m_startIds = {pump->pump};
+    noteStart(from);
     m_sketch.begin(from, start);
     if (m_wantedLevel)
         m_sketch.setLevel(*m_wantedLevel);
@@ -134,23 +78,29 @@ void PipeTool::startAt(const Snapped& found)
     Q_EMIT hintChanged();
 }
 
+void PipeTool::addTyped(const canvas::CanvasPointer& pointer)
+{
+    if (!m_typed.length(0, view().figures()))
+        return document().say(tr("“%1” is no length: type it as 1.85 or 1850 mm.").arg(m_typed.text()));
+    const auto at = meant(pointer).at;
+    if (plan::distanceBetween(at, m_sketch.last()) < units::millimetres(0.5))
+        return document().say(tr("Point to the side the leg goes to first."));
+    m_sketch.addCorner(at);
+    m_typed.clear();
+    if (pointer.byKey)
+        putCrosshair(m_sketch.last()); // the next leg starts there, not where the keys pointed
+}
+
 void PipeTool::pressed(const canvas::CanvasPointer& pointer)
 {
     if (!mayEdit())
         return;
-    auto found = meant(pointer);
+    const auto found = meant(pointer);
     m_pressView = pointer.view;
     if (!m_sketch.begun()) {
         startAt(found);
-    } else if (const auto typed = m_typed.length(0, view().figures())) {
-        const auto off = found.at - m_sketch.last();
-        const double length = units::inMetres(plan::distanceBetween(found.at, m_sketch.last()));
-        if (length > 1e-6)
-            m_sketch.addCorner({m_sketch.last().x + off.x * (units::inMetres(*typed) / length),
-                                m_sketch.last().y + off.y * (units::inMetres(*typed) / length)});
-        m_typed.clear();
-        if (pointer.byKey)
-            putCrosshair(m_sketch.last()); // the next leg starts there, not where the keys pointed
+    } else if (!m_typed.empty()) {
+        addTyped(pointer);
     } else if (found.connected()) {
         finishAt(found);
     } else if (pointer.byKey && plan::distanceBetween(found.at, m_sketch.last()) < units::millimetres(0.5)) {
@@ -225,9 +175,9 @@ void PipeTool::moved(const canvas::CanvasPointer&) { showSketch(); }
 void PipeTool::showSketch()
 {
     const auto found = meant(pointer());
-    announce(found.cue);
     canvas::Overlay overlay;
-    overlay.cue = found.cue;
+    overlay.cue = cueOf(found);
+    announce(overlay.cue);
     for (const auto& vertex : m_sketch.vertices())
         overlay.sketch.append(canvas::toScene(vertex.at));
     if (m_sketch.begun()) {
@@ -242,22 +192,7 @@ void PipeTool::showSketch()
     show(std::move(overlay));
 }
 
-void PipeTool::jump(int step)
-{
-    const auto all = connectionsOf(plan());
-    if (all.empty())
-        return;
-    const auto count = static_cast<int>(all.size());
-    m_jump = m_jump < 0 ? (step > 0 ? 0 : count - 1) : ((m_jump + step) % count + count) % count;
-    const auto& there = all[static_cast<std::size_t>(m_jump)];
-    putCrosshair(there.at);
-    document().say(there.name);
-}
-
-bool PipeTool::wantsKey(const QKeyEvent& event) const
-{
-    return PointingTool::wantsKey(event) || event.key() == Qt::Key_L || event.key() == Qt::Key_J;
-}
+bool PipeTool::ownLetter(int key) const { return key == Qt::Key_L || key == Qt::Key_J; }
 
 bool PipeTool::otherKey(QKeyEvent& event)
 {

@@ -24,7 +24,7 @@ QPolygonF ghostAt(QPointF centre)
 }
 } // namespace
 
-PlacePumpTool::PlacePumpTool(canvas::PlanView& view) : PointingTool(view)
+PlacePumpTool::PlacePumpTool(canvas::PlanView& view) : ClickTool(view)
 {
     const auto& pumps = document().catalogue()->pumps();
     if (pumps.empty())
@@ -49,12 +49,12 @@ void PlacePumpTool::end()
 {
     if (m_strip)
         m_strip->hide();
-    PointingTool::end();
+    ClickTool::end();
 }
 
 QString PlacePumpTool::hint() const { return tr("Click inside a sump to stand a pump there."); }
 
-void PlacePumpTool::moved(const canvas::CanvasPointer& pointer)
+void PlacePumpTool::pointed(const canvas::CanvasPointer& pointer)
 {
     const auto found = snapped(pointer);
     const auto* vessel = vesselAt(plan(), found.at);
@@ -70,10 +70,8 @@ void PlacePumpTool::moved(const canvas::CanvasPointer& pointer)
     show(std::move(overlay));
 }
 
-void PlacePumpTool::pressed(const canvas::CanvasPointer& pointer)
+void PlacePumpTool::clicked(const canvas::CanvasPointer& pointer)
 {
-    if (!mayEdit())
-        return;
     const auto at = snapped(pointer).at;
     const auto* vessel = vesselAt(plan(), at);
     if (!vessel) {

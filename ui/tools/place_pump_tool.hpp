@@ -3,14 +3,14 @@
 
 #include <string>
 
-#include "ui/tools/tool.hpp"
+#include "ui/tools/click_tool.hpp"
 
 namespace sumpwright::ui::tools
 {
 
 class ToolStrip;
 
-class PlacePumpTool final : public PointingTool
+class PlacePumpTool final : public ClickTool
 {
     Q_OBJECT
 
@@ -23,8 +23,8 @@ public:
     void setModel(std::string catalogueId) { m_model = std::move(catalogueId); }
 
 protected:
-    void pressed(const canvas::CanvasPointer& pointer) override;
-    void moved(const canvas::CanvasPointer& pointer) override;
+    void clicked(const canvas::CanvasPointer& pointer) override;
+    void pointed(const canvas::CanvasPointer& pointer) override;
 
 private:
     std::string m_model;

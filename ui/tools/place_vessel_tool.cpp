@@ -92,6 +92,8 @@ void PlaceVesselTool::pressed(const canvas::CanvasPointer& pointer)
 
 void PlaceVesselTool::moved(const canvas::CanvasPointer& pointer)
 {
+    if (m_press && !(pointer.buttons & Qt::LeftButton))
+        giveBack(); // let go where nobody saw it
     if (m_press) {
         m_press->dragged = m_press->dragged || (pointer.view - m_press->view).manhattanLength() > dragPixels;
         if (m_press->dragged)

@@ -25,6 +25,8 @@ protected:
     void moved(const canvas::CanvasPointer& pointer) override;
     void released(const canvas::CanvasPointer& pointer) override;
     bool otherKey(QKeyEvent& event) override;
+    bool typing() const override { return !m_typed.empty(); }
+    bool chain() const override { return false; }
 
 private:
     struct Press {

@@ -13,6 +13,7 @@
 #include "ui/canvas/run_item.hpp"
 #include "ui/canvas/scene_point.hpp"
 #include "ui/text/subject.hpp"
+#include "ui/tools/level_editor.hpp"
 
 namespace sumpwright::ui::tools
 {
@@ -25,19 +26,32 @@ bool contains(const std::vector<base::Id>& ids, base::Id id)
 }
 } // namespace
 
-SelectTool::SelectTool(canvas::PlanView& view) : Tool(view) {}
+SelectTool::SelectTool(canvas::PlanView& view) : Tool(view), m_levels(new LevelEditor(view))
+{
+    connect(m_levels, &LevelEditor::changed, this, [this] { planChanged(); });
+}
 
 SelectTool::~SelectTool() = default;
 
 QString SelectTool::hint() const
 {
+    if (chosenRun() && !document().readOnly())
+        return tr("Drag a vertex to move it; double click it, or press L, to type its level. Arrows nudge the run.");
     return tr("Click selects, Ctrl adds, Shift toggles; drag moves, Ctrl held suspends snapping; arrows nudge.");
 }
 
 void SelectTool::end()
 {
-    giveBack();
+    conclude();
     view().setOverlay({});
+}
+
+bool SelectTool::busy() const { return m_press || m_levels->isOpen(); }
+
+void SelectTool::conclude()
+{
+    m_levels->leave();
+    giveBack();
 }
 
 bool SelectTool::wantsKey(const QKeyEvent&) const { return m_press && m_press->dragged && m_press->gesture; }
@@ -59,6 +73,7 @@ std::optional<canvas::Handle> SelectTool::handleAt(QPointF scene) const
 
 void SelectTool::press(const canvas::CanvasPointer& pointer)
 {
+    m_levels->leave();
     Press press;
     press.pointer = pointer;
     press.before = document().selection();
@@ -70,6 +85,9 @@ void SelectTool::press(const canvas::CanvasPointer& pointer)
         press.gesture = gestureOf(plan(), document().selection().front(), *handle);
         press.grip = pointer.scene - handle->at;
         press.element = document().selection().front();
+    } else if (!changesSelection && levelLabelAt(pointer.scene)) {
+        press.element = document().selection().front();
+        press.plainClick = false; // the letters belong to the run
     } else {
         pick(pointer, press);
     }
@@ -110,6 +128,8 @@ void SelectTool::pick(const canvas::CanvasPointer& pointer, Press& press)
 void SelectTool::move(const canvas::CanvasPointer& pointer)
 {
     m_last = pointer;
+    if (m_press && !(pointer.buttons & Qt::LeftButton))
+        giveBack(); // let go where nobody saw it
     if (!m_press || !(pointer.buttons & Qt::LeftButton)) {
         const auto handle = handleAt(pointer.scene);
         m_cursor = handle ? (handle->kind == canvas::HandleKind::turn ? Qt::PointingHandCursor : Qt::SizeAllCursor)
@@ -208,6 +228,9 @@ void SelectTool::clicked(const canvas::CanvasPointer& pointer, const Press& pres
 
 void SelectTool::doubleClick(const canvas::CanvasPointer& pointer)
 {
+    takeRunBack(pointer.scene);
+    if (const auto vertex = levelAt(pointer.scene))
+        return m_levels->open(document().selection().front(), *vertex);
     const auto found = view().planScene().at(pointer.scene);
     if (found.empty()) {
         press(pointer); // a press soon after a click elsewhere: a marquee may follow
@@ -235,8 +258,13 @@ void SelectTool::doubleClick(const canvas::CanvasPointer& pointer)
 
 void SelectTool::planChanged()
 {
+    m_levels->followPlan();
     if (!m_press || !m_press->dragged)
         showHandles();
+    if (const bool run = chosenRun(); run != m_runChosen) {
+        m_runChosen = run;
+        Q_EMIT hintChanged();
+    }
 }
 
 void SelectTool::showHandles()
@@ -244,6 +272,8 @@ void SelectTool::showHandles()
     canvas::Overlay overlay;
     if (document().selection().size() == 1 && !document().readOnly())
         overlay.handles = handlesOf(document().shown(), document().selection().front(), view().pixel());
+    if (m_levels->isOpen())
+        overlay.cue = canvas::SnapCue{canvas::CueKind::vertex, m_levels->place(), {}};
     view().setOverlay(std::move(overlay));
 }
 

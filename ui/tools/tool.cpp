@@ -18,7 +18,7 @@ SnapRules Tool::rulesFor(const canvas::CanvasPointer& pointer) const
 {
     SnapRules rules;
     rules.grid = m_view.settings().gridStep();
-    rules.reach = canvas::lengthFromScene(reachPixels * m_view.pixel());
+    rules.reach = pointer.byKey ? keyReach : canvas::lengthFromScene(reachPixels * m_view.pixel());
     rules.on = m_view.settings().snapping() && !(pointer.modifiers & Qt::ControlModifier);
     rules.toGrid = !pointer.byKey; // the crosshair already moves by steps, or by 1 mm on purpose
     return rules;
@@ -179,7 +179,18 @@ bool PointingTool::typePlace(const QKeyEvent& event)
     return false;
 }
 
-bool PointingTool::wantsKey(const QKeyEvent&) const { return busy() || !m_place.empty(); }
+bool PointingTool::wantsKey(const QKeyEvent& event) const
+{
+    const bool letter = event.key() >= Qt::Key_A && event.key() <= Qt::Key_Z;
+    return !m_place.empty() || typing() || ownLetter(event.key()) || (busy() && !(letter && chain()));
+}
+
+void PointingTool::conclude()
+{
+    if (busy())
+        keepFinished();
+    giveBack();
+}
 
 bool PointingTool::key(QKeyEvent& event)
 {

@@ -31,7 +31,7 @@ public:
     explicit Tool(canvas::PlanView& view);
 
     virtual void begin() {}                     // became the active tool
-    virtual void end() { giveBack(); }          // another one takes over
+    virtual void end() { conclude(); }          // another one takes over
     virtual QString hint() const { return {}; } // what to do next, for the status bar
     Qt::CursorShape cursor() const override { return Qt::CrossCursor; }
 
@@ -51,6 +51,8 @@ protected:
     void announce(const std::optional<canvas::SnapCue>& cue); // its name in the status bar, once
 
     static constexpr double reachPixels = 10.0;
+    // Of the crosshair: it stands where the keys put it, and is led to nothing but what it stands on.
+    static constexpr auto keyReach = units::millimetres(1.0);
     static constexpr int dragPixels = 5; // a press becomes a drag beyond this
 
 private:
@@ -67,7 +69,9 @@ public:
     using Tool::Tool;
     void end() override;
     bool key(QKeyEvent& event) override;
+    // A letter ends what goes on and takes its tool, unless it is one of this tool's or belongs to a number.
     bool wantsKey(const QKeyEvent& event) const override;
+    void conclude() final;
     void press(const canvas::CanvasPointer& pointer) final;
     void move(const canvas::CanvasPointer& pointer) final;
     void release(const canvas::CanvasPointer& pointer) final;
@@ -78,7 +82,11 @@ protected:
     virtual void moved(const canvas::CanvasPointer& pointer) = 0;
     virtual void released(const canvas::CanvasPointer&) {}
     virtual bool otherKey(QKeyEvent&) { return false; }
-    void show(canvas::Overlay overlay); // adds the crosshair
+    virtual bool ownLetter(int) const { return false; } // a Qt::Key this tool takes for itself
+    virtual bool typing() const { return false; }       // a number is under way
+    virtual bool chain() const { return busy(); }       // of clicks: a letter may end it; a drag it does not
+    virtual void keepFinished() {}                      // of a gesture that ends; what cannot be kept is given back
+    void show(canvas::Overlay overlay);                 // adds the crosshair
     void putCrosshair(plan::Point place);
     // The last place pointed at, by either means.
     const canvas::CanvasPointer& pointer() const { return m_pointer; }

@@ -171,6 +171,13 @@ void Toolbox::activate(const std::string& id)
 
 QString Toolbox::hint() const { return tool(m_active).hint(); }
 
+void Toolbox::typeLevels()
+{
+    if (m_active != "select")
+        activate("select");
+    static_cast<SelectTool&>(tool("select")).typeLevels();
+}
+
 void Toolbox::connectSelected()
 {
     auto& document = m_view.document();

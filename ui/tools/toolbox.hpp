@@ -45,6 +45,8 @@ public:
 
     // Draws a run between the two selected elements, for those who do not drag. Says why where it cannot.
     void connectSelected();
+    // Types the levels of the selected run where they stand on the plan.
+    void typeLevels();
 
 Q_SIGNALS:
     void activated(const QString& id);

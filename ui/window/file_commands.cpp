@@ -71,6 +71,7 @@ void FileCommands::addTo(Commands& commands)
 
 bool FileCommands::mayLeave()
 {
+    m_parts.finishGesture();
     m_parts.finishEntry();
     if (!m_parts.session.modified())
         return true;
@@ -159,6 +160,7 @@ void FileCommands::revert()
         m_parts.document.say(tr("This plan was never saved: there is nothing to go back to."));
         return;
     }
+    m_parts.finishGesture();
     if (const auto refusal = m_parts.session.revert())
         return tellRefusal(tr("The saved file could not be read again."), *refusal);
     m_parts.strips.drop(QStringLiteral("disk"));

@@ -40,7 +40,8 @@ public:
         WindowState& state;
         StripStack& strips;
         QWidget& window;
-        std::function<void()> finishEntry; // what is typed in a field counts before anything is saved or left
+        std::function<void()> finishEntry;   // what is typed in a field counts before anything is saved or left
+        std::function<void()> finishGesture; // what is half drawn ends before the plan is left
     };
     explicit FileCommands(const Parts& parts);
 

@@ -89,7 +89,11 @@ void MainWindow::build()
     setStatusBar(m_status);
     m_commands = new Commands(this, m_view);
     m_files = new FileCommands({document, m_workplace.session, m_workplace.recent, m_workplace.state, *m_strips, *this,
-                                [this] { m_panels->properties().finishEntry(); }});
+                                [this] { m_panels->properties().finishEntry(); },
+                                [this] {
+                                    if (m_view->tool())
+                                        m_view->tool()->conclude();
+                                }});
     m_tools = new ToolCommands(*m_view, document, m_workplace.session, *m_status);
     m_examples = new QMenu(tr("Open an &example"), this);
     m_files->fillExampleMenu(*m_examples);

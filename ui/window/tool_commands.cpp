@@ -68,6 +68,15 @@ void ToolCommands::addWalkCommands(Commands& commands)
     commands.add({"select.next-too", Menu::edit, tr("Select the next as &well"),
                   tr("Adds the next thing drawn to what is selected and shows it."), "Alt+N"},
                  [this] { m_view.selectNext(1, true); });
+    commands.add({"edit.levels",
+                  Menu::edit,
+                  tr("Le&vels on the plan"),
+                  tr("Types the levels of the selected pipe run where they stand on the plan."),
+                  "L",
+                  {},
+                  Scope::planView},
+                 [this] { m_box.typeLevels(); });
+    commands.markChanging("edit.levels");
     walk("select.before", tr("Select one &before"), tr("Selects the thing drawn before and shows it."), "Shift+N", -1);
 }
 
