@@ -126,6 +126,17 @@ TEST(FindingSentences, UseTheWindowsNamesAndThePersonsUnits)
     EXPECT_NE(message.find("1.00 ft, less than 2.00 ft"), std::string::npos) << message;
     EXPECT_FALSE(words.advice.isEmpty());
     EXPECT_EQ(words.source.toStdString(), "common practice, no source");
+    finding.value = units::metres(0.2);
+    const auto inOneUnit = [&](const DisplaySettings& display) {
+        const auto text = findingWords(finding, resultsOf(system.plan), display).message.toStdString();
+        return text.substr(text.find("there are"));
+    };
+    EXPECT_EQ(inOneUnit(us), "there are 0.656 ft, less than 2.00 ft.");
+    EXPECT_EQ(inOneUnit({units::UnitSystem::metric, units::NumberStyle::point()}),
+              "there are 200 mm, less than 610 mm.");
+    finding.limit = units::metres(1.2);
+    EXPECT_EQ(inOneUnit({units::UnitSystem::metric, units::NumberStyle::point()}),
+              "there are 0.200 m, less than 1.200 m.");
 }
 
 TEST(FindingSentences, NameAllElementsTheyHoldFor)

@@ -15,7 +15,7 @@ namespace sumpwright::ui::charts
 namespace
 {
 constexpr int wedge = 12;         // the mark of a turn for the worse and its gap
-constexpr int mostForWorse = 140; // pixels, beside the figure
+constexpr int roomForWorse = 160; // pixels, beside the figure, where the line has them
 } // namespace
 
 SignButton::SignButton(QWidget* parent) : QAbstractButton(parent)
@@ -63,8 +63,7 @@ void SignButton::reserve(Reserve how)
     if (how == Reserve::atLeast && needed <= m_reserved)
         return;
     m_reserved = needed;
-    const int worse = QFontMetrics(style::bodyFont()).horizontalAdvance(tr("%1 less").arg(m_sign.value));
-    setMaximumWidth(m_reserved + std::min(worse, mostForWorse) + style::step + wedge);
+    setMaximumWidth(m_reserved + roomForWorse);
     updateGeometry();
 }
 

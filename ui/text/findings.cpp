@@ -1,6 +1,7 @@
 #include "ui/text/findings.hpp"
 
 #include <algorithm>
+#include <cmath>
 #include <type_traits>
 
 #include <QCoreApplication>
@@ -37,13 +38,29 @@ QString plainText(const assessment::Amount& amount, const DisplaySettings& displ
     return ratio ? display.ratioText(*ratio, 2) : amountText(amount, display);
 }
 
+// Two lengths of one sentence are told in one unit: that of the longer.
+QString comparedText(const assessment::Amount& amount, const assessment::Finding& finding,
+                     const DisplaySettings& display)
+{
+    const auto* length = std::get_if<units::Length>(&amount);
+    const auto* value = std::get_if<units::Length>(&finding.value);
+    const auto* limit = std::get_if<units::Length>(&finding.limit);
+    if (!length || !value || !limit)
+        return amountText(amount, display);
+    const bool us = display.system == units::UnitSystem::us;
+    const double longer = std::max(std::abs(units::inMetres(*value)), std::abs(units::inMetres(*limit)));
+    if (us)
+        return display.quantityText(*length, {.unit = longer < 0.3048 ? "in" : "ft"});
+    return display.quantityText(*length, {.unit = longer < 0.9995 ? "mm" : "m"});
+}
+
 QString wordFor(const QString& key, const assessment::Finding& finding, const plan::Plan& plan,
                 const DisplaySettings& display)
 {
     if (key == QLatin1String("value"))
-        return amountText(finding.value, display);
+        return comparedText(finding.value, finding, display);
     if (key == QLatin1String("limit"))
-        return amountText(finding.limit, display);
+        return comparedText(finding.limit, finding, display);
     if (key == QLatin1String("plain value"))
         return plainText(finding.value, display);
     if (key == QLatin1String("plain limit"))
