@@ -194,7 +194,8 @@ QStringList WatchedWindow::written(bool aloud) const
 
 void WatchedWindow::expectSound(const std::string& after, bool aloud) const
 {
-    static const QRegularExpression unsound(QStringLiteral("\\b(nan|inf|infinity)\\b|∞"),
+    // K∞ is the name of a coefficient.
+    static const QRegularExpression unsound(QStringLiteral("\\b(nan|inf|infinity)\\b|(?<!K)∞"),
                                             QRegularExpression::CaseInsensitiveOption);
     for (const QString& text : written(aloud)) {
         // Numbers may stand with a sign for "falls": only a bare negative zero is none.

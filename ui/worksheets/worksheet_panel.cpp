@@ -190,8 +190,11 @@ void WorksheetPanel::compute()
         missing << spaced(name);
     if (!missing.isEmpty())
         say(Tone::quiet, tr("Still needed: %1.").arg(missing.join(QStringLiteral(", "))));
-    else if (answer.refusal().id == "worksheets.missing-input" || answer.refusal().id == "worksheets.needs-one")
-        say(Tone::quiet, text::sentenceOf(answer.refusal(), spaced(answer.refusal().place)));
+    else if (answer.refusal().id == "worksheets.missing-input")
+        say(Tone::quiet, tr("Still needed: %1 (%2).", "input, why")
+                             .arg(spaced(answer.refusal().place), text::wordsOf(answer.refusal()).what));
+    else if (answer.refusal().id == "worksheets.needs-one")
+        say(Tone::quiet, tr("Still needed: %1.").arg(text::wordsOf(answer.refusal()).mend));
     else
         refuse(QString::fromStdString(answer.refusal().place).section(u',', 0, 0), answer.refusal(), false);
 }
