@@ -121,6 +121,16 @@ TEST_F(BadFiles, MissingFileIsRefused)
     expectKindlyRefused(QStringLiteral("gone.sumpwright"), "No such file");
 }
 
+// The box that asks for the file tells it itself, and stays for another name.
+TEST_F(BadFiles, MissingFileNamedInTheOpenBoxIsToldThere)
+{
+    openByKeys(file("gone.sumpwright"));
+    EXPECT_TRUE(boxTexts.join(u'\n').contains(QStringLiteral("gone.sumpwright"))) << boxTexts.join(u'\n').toStdString();
+    EXPECT_FALSE(strips().contains(QStringLiteral("gone"))) << strips().toStdString();
+    expectSound("a missing file");
+    expectUntouched();
+}
+
 TEST_F(BadFiles, FilesThatCannotBeReadAreRefusedAtOnce)
 {
     // A link to itself, a pipe nobody writes into, an endless device: unreadable for the administrator, too.

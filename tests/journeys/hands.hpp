@@ -57,13 +57,13 @@ public:
     QString shownIn(const QString& name) const;
     QString toldOf(const QString& tag) const; // what the outline says it is
     int events() const { return m_events; }
+    void wheel(QWidget& over, int by);
 
 protected:
     void key(Qt::Key key, Qt::KeyboardModifiers with = Qt::NoModifier);
     void press(QWidget& widget, QPoint at); // by the mouse, where it lies on screen
     void mouse(QWidget& widget, QPoint at, bool down);
     void move(QWidget& widget, QPoint at, bool held);
-    void wheel(QWidget& over, int by);
     void watch();
     QTreeView* outlineAt(const QString& tag, QModelIndex& line) const;
     QPoint pixelOf(double x, double y) const;

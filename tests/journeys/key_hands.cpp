@@ -29,9 +29,11 @@ void KeyHands::command(const char* id)
 
 void KeyHands::backToPlan()
 {
-    for (int i = 0; i < 8 && QApplication::focusWidget() != &window().planView(); ++i)
-        key(Qt::Key_F6);
-    ASSERT_EQ(QApplication::focusWidget(), &window().planView());
+    const auto& plan = window().planView();
+    for (int i = 0; i < 8 && QApplication::focusWidget() != &plan; ++i)
+        key(plan.isAncestorOf(QApplication::focusWidget()) ? Qt::Key_Escape : Qt::Key_F6); // out of a field on the plan
+    const QWidget* with = QApplication::focusWidget();
+    ASSERT_EQ(with, &plan) << (with ? with->accessibleName().toStdString() : "nothing has the keyboard");
 }
 
 namespace

@@ -7,9 +7,11 @@
 #include <QApplication>
 #include <QClipboard>
 #include <QDropEvent>
+#include <QElapsedTimer>
 #include <QFile>
 #include <QFileDialog>
 #include <QLineEdit>
+#include <QMessageBox>
 #include <QMimeData>
 #include <QPushButton>
 #include <QRegularExpression>
@@ -79,8 +81,44 @@ QPoint WatchedWindow::pixel(double x, double y) const
     return window.planView().viewport()->mapTo(&window, onPaper);
 }
 
+void WatchedWindow::bringIntoView(double x, double y)
+{
+    QWidget& paper = *window.planView().viewport();
+    const auto seen = [&] { return paper.rect().adjusted(8, 8, -8, -8).contains(paper.mapFrom(&window, pixel(x, y))); };
+    for (int i = 0; i < 12 && !seen(); ++i)
+        keys.wheel(paper, -120);
+    ASSERT_TRUE(seen()) << "off the screen: " << x << ", " << y;
+}
+
+void WatchedWindow::rightPress(double x, double y)
+{
+    leavingBoxes([&] {
+        QTest::mousePress(window.windowHandle(), Qt::RightButton, {}, pixel(x, y));
+        QTest::mouseRelease(window.windowHandle(), Qt::RightButton, {}, pixel(x, y));
+    });
+}
+
+void WatchedWindow::leavingBoxes(const std::function<void()>& act)
+{
+    QTimer hands;
+    QObject::connect(&hands, &QTimer::timeout, &hands, [this] {
+        QWidget* top = QApplication::activePopupWidget();
+        if (!top)
+            top = QApplication::activeModalWidget();
+        if (!top)
+            return;
+        if (const auto* box = qobject_cast<QMessageBox*>(top))
+            boxTexts << box->text();
+        QTest::keyClick(top, Qt::Key_Escape);
+    });
+    hands.start(20);
+    act();
+    QTest::qWait(50);
+}
+
 void WatchedWindow::mouseDown(double x, double y, Qt::KeyboardModifiers with)
 {
+    bringIntoView(x, y);
     QTest::mouseMove(window.windowHandle(), pixel(x, y));
     QTest::mousePress(window.windowHandle(), Qt::LeftButton, with, pixel(x, y));
 }
@@ -112,27 +150,45 @@ void WatchedWindow::pushStrip(const QString& text)
     FAIL() << "no choice " << text.toStdString() << " in: " << strips().toStdString();
 }
 
-// What a person does at the box that asks for a file; it is left by Esc where Enter is not taken.
+namespace
+{
+constexpr int patience = 20000; // ms: a box that neither takes a name nor goes by Esc is a fault
+}
+
+// What a person does at the box that asks for a file; it is left by Esc where Enter is not taken. Between two boxes
+// there may be none for a moment.
 void WatchedWindow::inBox(Qt::Key key, Qt::KeyboardModifiers with, const QString& path)
 {
     int turn = 0;
     bool done = false;
+    QElapsedTimer clock;
+    clock.start();
     // A timer waits and posts what is done: that may open a loop of events of its own, and a timer at work starts none.
     std::function<void()> hands;
     const auto soon = [&] {
         QTimer::singleShot(15, &window, [&] { QMetaObject::invokeMethod(&window, hands, Qt::QueuedConnection); });
     };
     hands = [&] {
-        QWidget* box = QApplication::activeModalWidget();
-        if (done || (turn > 0 && !box))
+        if (done)
             return;
         soon();
+        QWidget* box = QApplication::activeModalWidget();
         if (!box)
             return;
+        if (clock.hasExpired(patience)) {
+            ADD_FAILURE() << "a box stays: " << box->windowTitle().toStdString();
+            box->close();
+            return;
+        }
+        if (const auto* message = qobject_cast<QMessageBox*>(box))
+            boxTexts << message->text();
         if (!qobject_cast<QFileDialog*>(box)) // a message of the box's own
             return QTest::keyClick(box, Qt::Key_Escape);
-        if (!box->isAncestorOf(QApplication::focusWidget()))
-            return; // not yet on screen
+        if (!box->isAncestorOf(QApplication::focusWidget())) { // not yet on screen, or behind a message that went
+            if (turn > 0)
+                box->activateWindow(); // as the desktop does
+            return;
+        }
         if (++turn == 1) {
             QTest::keyClick(QApplication::focusWidget(), Qt::Key_A, Qt::ControlModifier);
             QTest::keyClicks(QApplication::focusWidget(), path);

@@ -4,6 +4,8 @@
 
 #include <gtest/gtest.h>
 
+#include <functional>
+
 #include <QStringList>
 #include <QTemporaryDir>
 
@@ -31,12 +33,16 @@ protected:
 
     void press(Qt::Key key, Qt::KeyboardModifiers with = Qt::NoModifier);
     void paste(const QString& text); // by its key, where the keyboard is
-    void mouseDown(double x, double y, Qt::KeyboardModifiers with = Qt::NoModifier); // on the plan, in metres
+    // On the plan, in metres; the wheel brings a place off the screen into view first.
+    void mouseDown(double x, double y, Qt::KeyboardModifiers with = Qt::NoModifier);
+    void rightPress(double x, double y); // the menu it may open is left by Esc
     void mouseTo(double x, double y);
     void mouseUp(double x, double y);
     void mouseDrag(double x0, double y0, double x1, double y1);
     void pushStrip(const QString& button); // by the mouse
     void openByKeys(const QString& path);  // the key of Open, its box, the path, Enter; Esc when it does not close
+    // What a box of the program or of Qt asked or told meanwhile is kept in boxTexts and left by Esc.
+    void leavingBoxes(const std::function<void()>& act);
     void saveAsByKeys(const QString& path);
     void dropFile(const QString& path); // dragged in from a file browser
 
@@ -49,10 +55,12 @@ protected:
     ui::window::Workplace work;
     ui::window::MainWindow window;
     KeyHands keys;
+    QStringList boxTexts; // of message boxes that stood in the way
 
 private:
     void inBox(Qt::Key key, Qt::KeyboardModifiers with, const QString& path);
     QPoint pixel(double x, double y) const;
+    void bringIntoView(double x, double y);
 };
 
 } // namespace sumpwright::tests
