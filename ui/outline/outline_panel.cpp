@@ -99,7 +99,7 @@ void OutlinePanel::makeRoomForTags()
             need = std::max(need, 2 * m_tree->indentation() + metrics.horizontalAdvance(tag) + 2 * style::step);
         }
     }
-    m_tree->setColumnWidth(OutlineModel::titleColumn, std::min(need, metrics.averageCharWidth() * 18));
+    m_tree->setColumnWidth(OutlineModel::titleColumn, std::min(need, metrics.averageCharWidth() * 13));
 }
 
 // By kind, without the number in brackets.
