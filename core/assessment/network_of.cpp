@@ -64,6 +64,7 @@ void CircuitNetwork::addRun(const DrawnRun& run, const Pipework& pipework, const
         run.to.kind != EndKind::open) {
         parts.start = endOf(run.from, pipework, basins, circuit);
         parts.end = endOf(run.to, pipework, basins, circuit);
+        parts.crest = highestCentre(run);
         parts.check = run.oneWay;
         parts.pipe = {run.bore, run.length, run.roughness, run.sumK, run.oneWay, run.openingHead};
         if (parts.start.node != parts.end.node)
@@ -82,9 +83,25 @@ void CircuitNetwork::setLevels(const std::vector<units::Elevation>& levels)
     for (const PumpParts& pump : m_pumps)
         if (pump.suction != none)
             m_network.nodes[pump.suction] = hydraulics::FixedGrade{levels[pump.basin]};
+    raiseReach(levels);
     for (const RunLink& run : m_runs)
         if (run.link != none)
             direct(run, levels);
+}
+
+// The highest place that water could come to by itself at any levels set so far, lifted by a pump at no flow or
+// standing over a mouth: a run once full stays full when the sump falls a little.
+void CircuitNetwork::raiseReach(const std::vector<units::Elevation>& levels)
+{
+    const auto raise = [this](units::Elevation level) { m_reach = m_reach ? std::max(*m_reach, level) : level; };
+    for (const PumpParts& pump : m_pumps)
+        if (const auto* part = std::get_if<hydraulics::PumpLink>(&pump.part))
+            raise(units::elevationMetres(units::inMetres(levels[pump.basin]) +
+                                         units::inMetresHead(part->curve.shutOffHead(part->speed))));
+    for (const RunLink& run : m_runs)
+        for (const End* end : {&run.start, &run.end})
+            if (end->basin != none && levels[end->basin] > end->mouth)
+                raise(levels[end->basin]);
 }
 
 // Out of a mouth above the water nothing is drawn, so the run carries water towards it only.
@@ -103,7 +120,7 @@ void CircuitNetwork::direct(const RunLink& run, const std::vector<units::Elevati
     pipe.oneWay = forwardOnly || backwardOnly;
     if (!run.check)
         pipe.openingHead = units::Head();
-    if (forwardOnly && backwardOnly)
+    if ((forwardOnly && backwardOnly) || !m_reach || run.crest > *m_reach)
         link.part = hydraulics::ClosedLink{};
     else
         link.part = pipe;

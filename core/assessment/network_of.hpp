@@ -1,7 +1,8 @@
 // The network of one circuit's pressure runs, ready to be solved for given water levels.
 //
 // Every end at a vessel is a level of its own: a submerged mouth at the water's level, a free one at its own level
-// and one-way. Pumps lift from their vessel's water. Tees are junctions. A run with a closed valve, an open end or a
+// and one-way. Pumps lift from their vessel's water. A run that rises above what standing water or a pump at no flow
+// can reach never fills, and is closed. Tees are junctions. A run with a closed valve, an open end or a
 // fault is left out; so is a pump that is off. Indices of basins, runs, pumps and tees are those of the circuit.
 #pragma once
 
@@ -62,7 +63,8 @@ private:
         std::size_t link = none;
         End start;
         End end;
-        bool check = false; // non-return valve
+        units::Elevation crest; // highest centre line
+        bool check = false;     // non-return valve
         hydraulics::PipeLink pipe;
     };
     struct PumpParts {
@@ -77,6 +79,7 @@ private:
     void addRun(const DrawnRun& run, const Pipework& pipework, const std::vector<Basin>& basins,
                 const Circuit& circuit);
     End endOf(const DrawnEnd& end, const Pipework& pipework, const std::vector<Basin>& basins, const Circuit& circuit);
+    void raiseReach(const std::vector<units::Elevation>& levels);
     void direct(const RunLink& run, const std::vector<units::Elevation>& levels);
     const hydraulics::LinkFlow* linkAt(std::size_t link) const;
 
@@ -86,6 +89,7 @@ private:
     std::vector<PumpParts> m_pumps;
     std::vector<std::size_t> m_tees;                             // nodes
     std::vector<std::optional<units::Elevation>> m_lowestMouths; // by basin
+    std::optional<units::Elevation> m_reach;                     // none: no water stands anywhere
 };
 
 } // namespace sumpwright::assessment

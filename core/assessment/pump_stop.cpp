@@ -38,7 +38,7 @@ public:
     StoppedCircuit run()
     {
         m_stopped.standing = m_state.standing;
-        m_stopped.pipes = runningContents(m_pipework, m_solved, RunningState::most);
+        m_stopped.pipes = runningContents(m_pipework, m_solved);
         drainOverLips();
         if (m_circuit.sumps.size() != 1) {
             m_stopped.stop = Stage<PumpStop>::notComputed(
@@ -205,18 +205,18 @@ bool pumpRuns(const Pipework& pipework, const Circuit& circuit)
     });
 }
 
-std::vector<RunContent> runningContents(const Pipework& pipework, const SolvedCircuit& circuit, RunningState state)
+std::vector<RunContent> runningContents(const Pipework& pipework, const SolvedCircuit& circuit)
 {
     const bool runs = pumpRuns(pipework, circuit.circuit);
-    const Stage<CircuitState>& solved = circuit.state[state];
+    const Stage<CircuitState>& most = circuit.state[RunningState::most];
     std::vector<RunContent> contents;
     for (std::size_t i = 0; i < circuit.circuit.runs.size(); ++i) {
         const DrawnRun& run = pipework.runs[circuit.circuit.runs[i]];
         units::Volume volume;
         if (run.service == plan::Service::pressure)
             volume = runs ? contentOf(run) : units::Volume();
-        else if (solved)
-            volume = gravityShare(run, solved->gravityRuns[i], contentOf(run));
+        else if (most)
+            volume = gravityShare(run, most->gravityRuns[i], contentOf(run));
         contents.push_back({run.id, volume});
     }
     return contents;

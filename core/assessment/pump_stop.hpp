@@ -25,8 +25,9 @@ struct StoppedCircuits {
 
 StoppedCircuits stopPumps(const Pipework& pipework, const std::vector<Basin>& basins, const Circuits& circuits);
 
-// Water in each run of a circuit while it runs: pressure runs full, gravity runs that carry water half full.
-std::vector<RunContent> runningContents(const Pipework& pipework, const SolvedCircuit& circuit, RunningState state);
+// Water in each run of a circuit while it runs, the same in both states: pressure runs full, gravity runs that carry
+// water at most flow half full.
+std::vector<RunContent> runningContents(const Pipework& pipework, const SolvedCircuit& circuit);
 bool pumpRuns(const Pipework& pipework, const Circuit& circuit);
 
 } // namespace sumpwright::assessment

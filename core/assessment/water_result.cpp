@@ -79,10 +79,9 @@ std::vector<RunContent> contentsIn(const Pipework& pipework, const SolvedCircuit
 {
     switch (state) {
     case WaterState::runningLeast:
-        return runningContents(pipework, solved, RunningState::least);
     case WaterState::runningMost:
     case WaterState::toRim:
-        return runningContents(pipework, solved, RunningState::most);
+        return runningContents(pipework, solved);
     case WaterState::pumpStopped:
         return stopped.pipes;
     }

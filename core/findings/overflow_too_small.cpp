@@ -1,3 +1,5 @@
+#include <algorithm>
+
 #include "core/findings/each_rule.hpp"
 #include "core/hydraulics/overflow.hpp"
 
@@ -26,17 +28,22 @@ void tell(const Situation& situation, const Rule& rule, std::vector<Finding>& fi
             continue;
         const auto level = hydraulics::overflowLevel({bore}, *outflow);
         const units::Length room = plan::rimLevel(*vessel) - lip->level;
-        if (!level || level->design <= room)
+        if (!level)
+            continue;
+        const units::Length needed =
+            std::max(level->design, level->predicted); // deep over a lip the prediction is more
+        if (needed <= room)
             continue;
         findings.push_back(findingOf(rule, Severity::warning, {vessel->id, lip->id}));
-        findings.back().value = level->design;
+        findings.back().value = needed;
         findings.back().limit = room;
     }
 }
 
 } // namespace
 
-// The design level of EN 12056-3 over the lowest lip, at the most flow, against the rim.
+// The design level of EN 12056-3, or the predicted one where that is higher, over the lowest lip, at the most flow,
+// against the rim.
 const Rule overflowTooSmall{"overflow.too-small", "larger-overflow", "en-12056-3", tell};
 
 } // namespace sumpwright::findings

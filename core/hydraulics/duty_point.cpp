@@ -10,7 +10,6 @@ namespace sumpwright::hydraulics
 namespace
 {
 
-
 kernel::PipeLaw lawOf(const PipeSystem& system, units::KinematicViscosity viscosity)
 {
     return kernel::PipeLaw({units::inMetres(system.pipe.bore), units::inMetres(system.pipe.length),

@@ -1,5 +1,7 @@
 #include "core/hydraulics/energy.hpp"
 
+#include <algorithm>
+
 #include "core/base/ensure.hpp"
 
 namespace sumpwright::hydraulics
@@ -7,7 +9,8 @@ namespace sumpwright::hydraulics
 
 units::Power hydraulicPower(units::Flow flow, units::Head head, units::Density density)
 {
-    return units::watts(units::inPascals(units::pressureOf(head, density)) * units::inCubicMetresPerSecond(flow));
+    const double watts = units::inPascals(units::pressureOf(head, density)) * units::inCubicMetresPerSecond(flow);
+    return units::watts(std::max(watts, 0.0));
 }
 
 units::Power electricalPower(units::Power hydraulic, double wireToWater)

@@ -9,6 +9,7 @@ namespace sumpwright::hydraulics
 
 constexpr units::Time operatingYear = units::hours(8760.0);
 
+// 0 where the head is below 0: the water drives the pump.
 units::Power hydraulicPower(units::Flow flow, units::Head head, units::Density density);
 // wireToWater above 0, at most 1: a promise of the caller.
 units::Power electricalPower(units::Power hydraulic, double wireToWater);

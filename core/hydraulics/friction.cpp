@@ -10,7 +10,6 @@ namespace sumpwright::hydraulics
 namespace
 {
 
-
 kernel::PipeLaw::Value lossAt(const StraightPipe& pipe, units::Flow flow, units::KinematicViscosity viscosity)
 {
     const kernel::PipeNumbers numbers{units::inMetres(pipe.bore), units::inMetres(pipe.length),

@@ -17,8 +17,6 @@ using kernel::FlowProblem;
 using kernel::LinkLaw;
 using kernel::Settled;
 
-constexpr double stillFlow = 1e-18; // m3/s: a drop in a thousand years
-
 struct Prepared {
     FlowProblem problem;
     std::vector<double> grades;
@@ -144,7 +142,7 @@ void fillLinks(const Network& network, const Prepared& prepared, const Settled& 
             link.state = LinkState::Shut;
             continue;
         }
-        if (std::fabs(settled.state.flow[k]) > stillFlow)
+        if (std::fabs(settled.state.flow[k]) > kernel::stillFlow)
             link.flow = units::cubicMetresPerSecond(settled.state.flow[k]);
         if (const auto* pipe = std::get_if<PipeLink>(&network.links[k].part))
             fillPipe(*pipe, prepared.problem.links[k].law, network, link);

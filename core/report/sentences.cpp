@@ -25,6 +25,13 @@ constexpr Sentence ofFindings[] = {
      "The pipe \"{subject}\" of {1} is not in the catalogue; the {run counts|runs count} as closed."},
     {"run.velocity-high", "The water in {1} runs at {value}, more than {limit}."},
     {"run.gravity-pipe", "{1} {is|are} under pressure, but {subject} and its fittings are drainage pipe."},
+    {"run.above-reach",
+     "{1} {rises|rise} to {value}; water comes no higher than {limit} by itself, so {it carries|they carry} nothing."},
+    {"run.low-pressure",
+     "At {its|their} highest point {1} {has|have} {value} against the air outside while {it runs|they run} full; where "
+     "air gets in, the water must be lifted that high."},
+    {"run.against-drawing", "In {1} water runs against the way {it is|they are} drawn; the losses at {its|their} tees "
+                            "are taken the way drawn."},
     {"run.transition", "The flow is between laminar and turbulent, so the friction is uncertain, in {all}."},
     {"valve.closed", "{2} is closed: the run carries nothing."},
     {"valve.no-table", "{2} is {value} open, but there is no table for a partly closed {subject}; it counts as open."},
@@ -52,8 +59,8 @@ constexpr Sentence ofFindings[] = {
     {"vessel.level-unknown", "Nothing holds the water of {1} at a level; it is left out of the totals."},
     {"vessel.lip-to-nowhere", "{value} run over the lip of {|each of }{1} and are led nowhere."},
     {"vessel.fed-twice", "{1} is fed by more than one pressure run: {all}."},
-    {"overflow.too-small",
-     "The overflow of {|each of }{1} needs {value} over its lip by EN 12056-3; up to the rim there are {limit}."},
+    {"overflow.too-small", "The overflow of {|each of }{1} needs {value} over its lip by EN 12056-3 or as predicted, "
+                           "whichever is more; up to the rim there are {limit}."},
     {"overflow.noisy", "{1} {carries its|carry their} overflow at Froude number {plain value}; above {plain limit} it "
                        "gurgles and surges."},
     {"overflow.bore-unknown",
@@ -114,6 +121,10 @@ constexpr Sentence ofAdvice[] = {
     {"open-valve", "Open the valve if water is meant to run here."},
     {"enter-loss", "Enter the loss coefficient you know."},
     {"lower-pipe", "Lead the pipe lower, or throttle behind it instead of before."},
+    {"turn-run", "Turn {it|them} round."},
+    {"lower-crest", "Lead the pipe below that height, or choose a pump with more head."},
+    {"vent-or-lower-crest",
+     "Let the pipe end at its highest point, or allow for the lift to there when choosing a pump."},
     {"within-reach", "Lower the mouth, enlarge the pipe, or choose a pump with more head."},
     {"enter-altitude", "Enter the altitude of the site."},
     {"enter-temperature", "Enter a design temperature between 0 and 40 °C."},

@@ -16,6 +16,9 @@ const Note deep{"overflow-too-deep",
 const Note ownCheck{"pipe-below", "The pipe below the lip must be able to carry the flow: check it on its own."};
 const Note noisy{"overflow-noisy", "Above a Froude number of 0.3 the pipe gurgles, above 1 it runs full as a siphon."};
 
+const Note predictedMore{"predicted-more-than-design",
+                         "The predicted level is above that of the standard: plan for the higher one."};
+
 std::string wordOf(OverflowRegime regime)
 {
     switch (regime) {
@@ -46,12 +49,15 @@ base::Outcome<Answer> compute(const Inputs& inputs)
     draft.put("regime", wordOf(regime));
     draft.work("weir: Q_w = 2/3 × 0.62 √(2 g) π D h^1.5; drowned lip: Q_o = 0.60 π/4 D² √(2 g h)");
     draft.work("Q = (Q_w^-4 + Q_o^-4)^(-1/4) = ", flow, " with D = ", bore, " at h = ", level->predicted);
-    draft.work("design (EN 12056-3): Q = D h^1.5 / 7500 up to h = D/2, D² √h / 15000 above (L/s, mm): h = ",
+    draft.work("design (EN 12056-3): Q = D h^1.5 / 7500 up to h = D/2, D² √h / 15000 above (L/s, mm), and no less than "
+               "predicted: h = ",
                level->design);
     draft.work("J = Q / (π/4 D²) / √(g D) = ", froude, ": ", wordOf(regime));
     draft.note(ownCheck.id);
     if (!level->inRange)
         draft.note(deep.id);
+    if (level->predicted > level->design)
+        draft.note(predictedMore.id);
     if (regime != OverflowRegime::Quiet)
         draft.note(noisy.id);
     return draft.take();
@@ -76,11 +82,11 @@ Worksheet overflowLevel()
         "level by EN 12056-3; J = v / √(g D)";
     sheet.inputs = {flow, bore};
     sheet.outputs = {{"level_over_lip", "water over the lip, predicted", "m", true},
-                     {"design_level", "water over the lip, on the safe side", "m"},
+                     {"design_level", "water over the lip by EN 12056-3", "m"},
                      {"froude_number", "Froude number of the full bore", "1"},
                      {"regime", "quiet, gurgling or siphoning", "1"}};
     sheet.sources = {"overflow-blend", "en-12056-3", "hills-1983"};
-    sheet.notes = {ownCheck, deep, noisy};
+    sheet.notes = {predictedMore, ownCheck, deep, noisy};
     sheet.compute = compute;
     return sheet;
 }

@@ -84,7 +84,8 @@ void raisePockets(const FlowProblem& problem, const std::vector<bool>& fed, cons
     }
 }
 
-// Shuts links that run backwards and opens links that hold back more than they may. The first of them, or -1.
+// Shuts links that run backwards or carry nothing (their mouth must not hold up standing water) and opens links that
+// hold back more than they may. The first of them, or -1.
 Index turnWrongLinks(FlowProblem& problem, const std::vector<bool>& fed, Settled& settled)
 {
     Index first = -1;
@@ -94,7 +95,7 @@ Index turnWrongLinks(FlowProblem& problem, const std::vector<bool>& fed, Settled
             continue;
         double& flow = settled.state.flow[k];
         const double across = settled.state.grade[link.from] - settled.state.grade[link.to];
-        const bool wrong = settled.open[k] ? flow < 0.0 : across > link.law.atRest() + shutTolerance;
+        const bool wrong = settled.open[k] ? flow < stillFlow : across > link.law.atRest() + shutTolerance;
         if (!wrong)
             continue;
         first = static_cast<Index>(k);

@@ -11,6 +11,7 @@ namespace sumpwright::hydraulics::kernel
 {
 
 constexpr double shutTolerance = 1e-6; // m a shut link may hold back beyond its head at rest
+constexpr double stillFlow = 1e-18;    // m3/s: a drop in a thousand years
 constexpr int roundLimit = 50;
 
 enum class SettleFault { None, DemandUnfed, NotConverged, Unsettled };

@@ -31,6 +31,47 @@ TEST(RunningStates, HoldTheSameWaterInEveryState)
     }
 }
 
+// Near the speed where an outlet is only just reached, one state may feed it and the other not.
+TEST(RunningStates, HoldTheSameWaterHoweverWeakThePump)
+{
+    int fedInOneStateOnly = 0;
+    for (int permille = 550; permille <= 800; permille += 2) {
+        SoundPlan plan;
+        plan.drawn.changePump(plan.pump, [permille](plan::Pump& pump) { pump.speed = permille / 1000.0; });
+        const auto result = assess(plan.drawn);
+        const double most = allLitres(result, WaterState::runningMost);
+        EXPECT_NEAR(allLitres(result, WaterState::runningLeast), most, 1e-9 * most) << permille;
+        EXPECT_NEAR(allLitres(result, WaterState::pumpStopped), most, 1e-9 * most) << permille;
+        for (const base::Id drain : {plan.tankDrain, plan.drain1, plan.drain2}) {
+            const auto& flow = assessment::find(result.flow->runs, drain)->flow;
+            const auto feeds = [&flow](RunningState state) {
+                return flow[state].ok() && flow[state]->flow > units::Flow();
+            };
+            fedInOneStateOnly += feeds(RunningState::least) != feeds(RunningState::most) ? 1 : 0;
+        }
+    }
+    EXPECT_GT(fedInOneStateOnly, 0) << "the sweep meets the case it is for";
+}
+
+TEST(RunningStates, CarryNothingOverAHeightThatNoPumpReaches)
+{
+    SoundPlan plan;
+    plan.drawn.changeRun(plan.tankBranch, [](plan::Run& run) {
+        run.vertices.insert(run.vertices.begin() + 1, run.vertices.front());
+        run.vertices[1].level = run.vertices[2].level = units::elevationMetres(3.4);
+    });
+    const auto flowTo = [&plan](base::Id run) {
+        return units::inLitresPerHour(
+            assessment::find(assess(plan.drawn).flow->runs, run)->flow[RunningState::most]->flow);
+    };
+    EXPECT_GT(flowTo(plan.tankBranch), 0.0) << "3.2 m over water at 0.35 m are 3.55 m";
+    plan.drawn.changeRun(plan.tankBranch, [](plan::Run& run) {
+        run.vertices[1].level = run.vertices[2].level = units::elevationMetres(3.6);
+    });
+    EXPECT_EQ(flowTo(plan.tankBranch), 0.0);
+    EXPECT_GT(flowTo(plan.branch1), 0.0);
+}
+
 TEST(RunningStates, TakeTheEntryForTheSumpWithEveryBedDrained)
 {
     const SoundPlan plan;

@@ -1,3 +1,6 @@
+#include <algorithm>
+#include <utility>
+
 #include "tests/core/findings/fixtures.hpp"
 
 namespace sumpwright::test
@@ -41,6 +44,15 @@ void secondPump(P& p)
     const Id pump = p.drawn.pump(p.sump, "G2500", 0.1);
     p.drawn.run(Service::pressure, "pvcu-pn16-32", plan::PumpEnd{pump}, plan::TeeEnd{p.tee1, {}},
                 {{1.0, 1.0, 0.1}, {0.7, 1.0, 1.2}, {1.0, 2.2, 1.2}});
+}
+
+// The tank's branch led over a height and down again.
+void crest(P& p, double level)
+{
+    p.drawn.changeRun(p.tankBranch, [level](plan::Run& run) {
+        run.vertices.insert(run.vertices.begin() + 1, run.vertices.front());
+        run.vertices[1].level = run.vertices[2].level = at(level);
+    });
 }
 
 void island(P& p)
@@ -117,6 +129,15 @@ std::vector<RuleFixture> pumpFixtures()
          }},
         {"run.gravity-pipe", Severity::error,
          [](P& p) { p.drawn.changeRun(p.riser, [](plan::Run& run) { run.pipeId = "waste-pvcu-50"; }); }},
+        {"run.above-reach", Severity::error, [](P& p) { crest(p, 6.0); }},
+        {"run.low-pressure", Severity::note, [](P& p) { crest(p, 1.6); }},
+        {"run.against-drawing", Severity::note,
+         [](P& p) {
+             p.drawn.changeRun(p.header, [](plan::Run& run) {
+                 std::swap(run.from, run.to);
+                 std::reverse(run.vertices.begin(), run.vertices.end());
+             });
+         }},
         {"run.transition", Severity::note, [](P& p) { p.drawn.valve(p.branch2, "ball-valve", 1.0, 150.0); }},
         {"valve.closed", Severity::note, [](P& p) { p.drawn.valve(p.branch2, "gate-valve", 0.0); }},
         {"valve.no-table", Severity::warning, [](P& p) { p.drawn.valve(p.branch2, "globe-valve", 0.5); }},

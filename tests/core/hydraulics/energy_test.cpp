@@ -30,6 +30,13 @@ TEST(Energy, OfTheParallelPipesInTheTextbook)
     EXPECT_NEAR(units::inWatts(water) / 5600.0, 1.0, 1e-3);
 }
 
+TEST(Energy, GivesNothingWhereTheWaterDrivesThePump)
+{
+    const auto density = units::kilogramsPerCubicMetre(998.0);
+    EXPECT_EQ(hydraulicPower(units::litresPerHour(9018.0), units::metresHead(-1.96), density), units::watts(0.0));
+    EXPECT_GT(hydraulicPower(units::litresPerHour(9018.0), units::metresHead(1.96), density), units::watts(48.0));
+}
+
 TEST(Energy, CostsWhatItsPriceSays)
 {
     const units::Money cost = costPerYear(units::kilowattHours(343.01), units::perKilowattHour(0.30));

@@ -150,6 +150,24 @@ TEST(Network, APumpThatCannotLiftHoldsItsColumn)
 }
 
 // A pump given by two numbers has a level curve at no flow; against a blind end it holds its head and moves nothing.
+// The mouth that would be reached first does not hold up the column either.
+TEST(Network, AColumnThatReachesNoMouthStandsAtThePumpsHead)
+{
+    Network network;
+    network.viscosity = units::squareMetresPerSecond(1.0e-6);
+    const std::size_t sump = network.addFixedGrade(units::elevationMetres(-0.12)), tee = network.addJunction();
+    network.addLink(sump, tee, PumpLink{g4500(), 0.4});
+    for (const double mouth : {0.73, 0.73, 0.9}) {
+        const std::size_t bed = network.addFixedGrade(units::elevationMetres(mouth));
+        network.addLink(tee, bed,
+                        PipeLink{units::metres(0.02), units::metres(1.0), units::metres(1e-5), 2.0, true, {}});
+    }
+    const NetworkResult r = solve(network);
+    ASSERT_TRUE(r.solved());
+    EXPECT_NEAR(grade(r, tee), -0.12 + units::inMetresHead(g4500().shutOffHead(0.4)), 1e-9);
+    EXPECT_LT(grade(r, tee), 0.73);
+}
+
 TEST(Network, APumpAgainstABlindEndHoldsItsHead)
 {
     Network n = emptyNetwork();
