@@ -1,5 +1,7 @@
 // Bad entries in every field of every worksheet of the window, by keys: refused with place and reason while the value
 // before stays, or taken and answered; no text on view is ever no number. The plan is not touched.
+#include <set>
+
 #include <QApplication>
 #include <QComboBox>
 #include <QLabel>
@@ -21,39 +23,28 @@ struct Entry {
     bool neverAValue; // in any field
 };
 
+// What no field takes, then what some do.
 std::vector<Entry> badEntries()
 {
-    const auto words = [](const char* text) { return QString::fromLatin1(text); };
-    return {{words("lots of water"), true},
-            {words("3 furlongs"), true},
-            {words("1.234,5"), true},
-            {words("nan"), true},
-            {words("inf"), true},
-            {words("1e999"), true},
-            {words("1/0"), true},
-            {words("0/0 m"), true},
-            {words("((((((1 m"), true},
-            {QString(10000, u'('), true},
-            {QString(10000, u'x'), true},
-            {QString(10000, u'9') + words(" m"), true},
-            {words("a: b: ;;"), true},
-            {words("T1: 5 L on"), true},
-            {words("3 kg"), false},
-            {words("-1"), false},
-            {words("-1 m"), false},
-            {words("0"), false},
-            {words("1e30"), false},
-            {words("1e300 m"), false},
-            {words("-300 degC"), true},
-            {words("5 L; 3 kg"), false},
-            {QString(), false}};
+    std::vector<Entry> entries;
+    for (const char* text : {"lots of water", "3 furlongs", "1.234,5", "nan", "inf", "1e999", "1/0", "0/0 m",
+                             "((((((1 m", "a: b: ;;", "T1: 5 L on", "-300 degC"})
+        entries.push_back({QString::fromLatin1(text), true});
+    for (const char sign : {'(', 'x', '9'})
+        entries.push_back({QString(10000, QLatin1Char(sign)), true});
+    for (const char* text : {"3 kg", "-1", "-1 m", "0", "1e30", "1e300 m", "5 L; 3 kg", ""})
+        entries.push_back({QString::fromLatin1(text), false});
+    return entries;
 }
 
 class BadWorksheets : public WatchedWindow
 {
 protected:
     ui::worksheets::WorksheetPanel& sheet() const { return *window.findChild<ui::worksheets::WorksheetPanel*>(); }
-    QString labelOf(const std::string& name) const { return QString::fromStdString(name).replace(u'_', u' '); }
+    QString labelOf(const std::string& name) const
+    {
+        return QString::fromStdString(name).replace(QLatin1Char('_'), QLatin1Char(' '));
+    }
     template <class Field> Field* field(const QString& name) const
     {
         for (auto* each : sheet().findChildren<Field*>())
@@ -120,8 +111,8 @@ protected:
             }
         } else {
             EXPECT_FALSE(entry.neverAValue) << what << " was taken";
+            expectSound(what, false);
         }
-        expectSound(what, false);
         static const QRegularExpression unsound(QStringLiteral("\\b(nan|inf)\\b|(?<!K)∞"));
         EXPECT_FALSE(sheet().answerText().contains(unsound)) << what << ": " << sheet().answerText().toStdString();
         if (line.text() != before)
@@ -142,6 +133,7 @@ TEST_F(BadWorksheets, AreRefusedWithPlaceAndReasonAndTheValueStays)
     ASSERT_TRUE(sheet().isVisible());
     const int width = window.width();
     const auto& all = worksheets::allWorksheets();
+    std::set<QString> names;
     for (const auto& [id, good] : goodQuestions()) {
         std::size_t index = 0;
         while (index < all.size() && all[index].id != id)
@@ -151,7 +143,10 @@ TEST_F(BadWorksheets, AreRefusedWithPlaceAndReasonAndTheValueStays)
         for (auto* line : sheet().findChildren<QLineEdit*>()) {
             if (!line->isVisible())
                 continue;
+            const bool met = !names.insert(line->accessibleName()).second; // on another worksheet, in full
             for (const Entry& entry : badEntries()) {
+                if (met && entry.text != QLatin1String("lots of water") && entry.text != QLatin1String("3 kg"))
+                    continue;
                 if (entry.text.size() > 100 && fields % 10 > 0)
                     continue; // slow to lay out: in every tenth field
                 SCOPED_TRACE(id);

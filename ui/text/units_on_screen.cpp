@@ -10,7 +10,7 @@ QString unitsOnScreen(QString words)
     static const QRegularExpression both(QStringLiteral("\\bdeg([CF]) \\(°\\1\\)")); // told in both ways
     static const QRegularExpression degrees(QStringLiteral("\\bdeg([CF])\\b"));
     static const QRegularExpression angle(QStringLiteral("(?<=\\d) deg\\b"));
-    static const QRegularExpression power(QStringLiteral("(?<=\\d |/|\\()(m|cm|mm|ft|in)([23])\\b"));
+    static const QRegularExpression power(QStringLiteral("(?<=\\d |/|\\()(m|cm|mm|ft|in|s)([23])\\b"));
     words.replace(both, QStringLiteral("°\\1"));
     words.replace(degrees, QStringLiteral("°\\1"));
     words.replace(angle, QStringLiteral("°"));
