@@ -4,6 +4,7 @@
 #include <QLineEdit>
 
 #include "core/plan/edits/place.hpp"
+#include "core/plan/edits/run.hpp"
 #include "ui/tools/pipe_tool.hpp"
 
 namespace sumpwright::test
@@ -46,6 +47,26 @@ TEST_F(Tee, OfARunStraightBelowItsStartIsMet)
     ASSERT_TRUE(down);
     ASSERT_EQ(down->vertices.size(), 2U) << "one vertical leg, no stub aside";
     EXPECT_DOUBLE_EQ(units::inMetres(down->vertices.back().level), 0.1);
+}
+
+TEST_F(Tee, OfTheOtherServiceIsNotOffered)
+{
+    click(0.5, 2.0); // a main across the way down
+    click(6.0, 2.0);
+    key(Qt::Key_Return);
+    const base::Id main = (*plan().runs.begin())->id;
+    ASSERT_TRUE(document.commit(plan::setRunService({main}, plan::Service::pressure)));
+    toolbox.activate("place.run");
+    click(lipX(), lipY());
+    click(lipX(), 2.0); // a corner right over the main
+    EXPECT_TRUE(plan().tees.empty());
+    EXPECT_EQ(plan().runs.size(), 1U) << "the overflow's pipe goes on";
+    key(Qt::Key_Escape);
+    ASSERT_TRUE(document.commit(plan::setRunService({main}, plan::Service::gravity)));
+    toolbox.activate("place.run");
+    click(lipX(), lipY());
+    click(lipX(), 2.0);
+    EXPECT_EQ(plan().tees.size(), 1U);
 }
 
 TEST_F(Tee, LiesWhereTheStraightLegMeetsTheOtherRun)

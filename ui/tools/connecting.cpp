@@ -121,6 +121,37 @@ std::optional<plan::Target> sinkOf(const plan::Plan& plan, base::Id element)
     return inletAt(*vessel, vessel->centre);
 }
 
+std::optional<plan::Service> serviceFrom(const plan::Plan& plan, const plan::Target& from)
+{
+    const auto ofPort = [](plan::PortKind kind) {
+        return kind == plan::PortKind::inlet ? std::nullopt : std::optional(plan::Service::gravity);
+    };
+    if (const auto* made = std::get_if<plan::NewPort>(&from))
+        return ofPort(made->kind);
+    if (const auto* at = std::get_if<plan::AtPort>(&from)) {
+        const auto* vessel = plan.vessels.find(at->vessel);
+        const auto* port = vessel ? plan::findPort(*vessel, at->port) : nullptr;
+        return port ? ofPort(port->kind) : std::nullopt;
+    }
+    if (std::holds_alternative<plan::Nowhere>(from))
+        return std::nullopt;
+    return meetsPressure(plan, from) ? plan::Service::pressure : plan::Service::gravity;
+}
+
+std::vector<base::Id> ofOtherService(const plan::Plan& plan, plan::Service service)
+{
+    std::vector<base::Id> others;
+    for (const auto& run : plan.runs) {
+        if (run->service == service)
+            continue;
+        others.push_back(run->id);
+        for (const auto* end : {&run->from, &run->to})
+            if (const auto* at = std::get_if<plan::TeeEnd>(end))
+                others.push_back(at->tee);
+    }
+    return others;
+}
+
 plan::Service serviceBetween(const plan::Plan& plan, const plan::Target& from, const plan::Target& to)
 {
     return meetsPressure(plan, from) || meetsPressure(plan, to) ? plan::Service::pressure : plan::Service::gravity;

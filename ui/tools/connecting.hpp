@@ -3,6 +3,7 @@
 #pragma once
 
 #include <optional>
+#include <vector>
 
 #include "core/catalogue/catalogue.hpp"
 #include "core/plan/edits/draw_run.hpp"
@@ -20,6 +21,12 @@ std::optional<plan::Target> sinkOf(const plan::Plan& plan, base::Id element);
 // the bottom, inside a standpipe; an end is an inlet above the rim. `level` overrides the level.
 plan::NewPort outletAt(const plan::Vessel& vessel, plan::Point place, std::optional<units::Elevation> level = {});
 plan::NewPort inletAt(const plan::Vessel& vessel, plan::Point place, std::optional<units::Elevation> level = {});
+
+// What a run that starts there can only be: pressure from a pump, gravity from a lip or a side outlet, from a run or
+// tee what that is. Nothing where it may be either.
+std::optional<plan::Service> serviceFrom(const plan::Plan& plan, const plan::Target& from);
+// Runs and tees of the other service: a run drawn past them is not meant to end there.
+std::vector<base::Id> ofOtherService(const plan::Plan& plan, plan::Service service);
 
 // Pressure where a pump or a pressure run is met, gravity otherwise.
 plan::Service serviceBetween(const plan::Plan& plan, const plan::Target& from, const plan::Target& to);

@@ -4,6 +4,7 @@
 
 #include "ui/canvas/plan_view.hpp"
 #include "ui/canvas/scene_point.hpp"
+#include "ui/tools/connecting.hpp"
 #include "ui/tools/line_points.hpp"
 #include "ui/tools/pipe_tool.hpp"
 
@@ -41,12 +42,18 @@ Snapped PipeTool::meant(const canvas::CanvasPointer& pointer) const
     return found;
 }
 
-// What is there but the start itself: it would draw back every leg shorter than the reach.
+// What is there but the start itself, which would draw back every leg shorter than the reach, and pipes that no water
+// of this run is led into.
 Snapped PipeTool::offered(plan::Point raw, SnapRules rules) const
 {
     if (!m_sketch.begun())
         return snap(plan(), raw, rules);
     rules.leftOut.insert(rules.leftOut.end(), m_startIds.begin(), m_startIds.end());
+    const auto chosen = chosenService();
+    if (const auto service = chosen ? chosen : serviceFrom(plan(), m_sketch.from())) {
+        const auto others = ofOtherService(plan(), *service);
+        rules.leftOut.insert(rules.leftOut.end(), others.begin(), others.end());
+    }
     const auto start = m_sketch.vertices().front().at;
     for (;;) {
         auto found = snap(plan(), raw, rules);
