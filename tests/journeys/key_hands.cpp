@@ -30,6 +30,8 @@ void KeyHands::command(const char* id)
 void KeyHands::backToPlan()
 {
     const auto& plan = window().planView();
+    // Where a box has just gone the desktop takes a moment to give the keyboard back.
+    (void)QTest::qWaitFor([] { return QApplication::focusWidget() != nullptr; }, 3000);
     for (int i = 0; i < 8 && QApplication::focusWidget() != &plan; ++i)
         key(plan.isAncestorOf(QApplication::focusWidget()) ? Qt::Key_Escape : Qt::Key_F6); // out of a field on the plan
     const QWidget* with = QApplication::focusWidget();
