@@ -71,7 +71,12 @@ public:
         plan::VesselWish wish;
         wish.kind = kind;
         wish.centre = at(x, y);
-        return apply(plan::placeVessel(wish));
+        if (kind == plan::VesselKind::sump)
+            wish.shape = plan::RectangleShape{units::metres(1.2), units::metres(0.8)};
+        const base::Id placed = apply(plan::placeVessel(wish));
+        if (kind == plan::VesselKind::sump)
+            apply(plan::setRunningLevel({placed}, units::elevationMetres(0.3)));
+        return placed;
     }
     base::Id run(const plan::Target& from, const plan::Target& to, std::vector<plan::Vertex> vertices,
                  plan::Service service = plan::Service::pressure)

@@ -16,7 +16,7 @@ Shape usualShape(VesselKind kind)
     case VesselKind::fishTank:
         return RoundShape{units::metres(1.4)};
     case VesselKind::sump:
-        return RectangleShape{units::metres(1.2), units::metres(0.8)};
+        return RectangleShape{units::metres(2.0), units::metres(1.0)}; // holds the tide of two usual beds
     case VesselKind::mediaBed:
         return RectangleShape{units::metres(2.0), units::metres(1.0)};
     case VesselKind::raftBed:
@@ -116,7 +116,7 @@ Vessel usualVessel(const Plan& plan, const VesselWish& wish)
     if (wish.kind == VesselKind::mediaBed)
         vessel.medium = Medium{"expanded-clay", tidy(0.75 * vessel.wallHeight)};
     if (wish.kind == VesselKind::sump)
-        vessel.runningLevel = tidy(vessel.baseLevel + 0.5 * vessel.wallHeight);
+        vessel.runningLevel = tidy(vessel.baseLevel + 0.6 * vessel.wallHeight);
     addUsualPorts(vessel);
     return vessel;
 }

@@ -44,6 +44,25 @@ TEST(Place, StandsVesselsOnTheFloorAndBedsOnLegsAboveIt)
     EXPECT_EQ(bed.stand->kind, StandKind::legs);
 }
 
+// With gravel or clay of at most 55 % voids (common practice, no source) and 100 mm left over the bottom for a pump.
+TEST(Place, AUsualSumpGivesAndTakesTheTideOfTwoUsualBeds)
+{
+    const Plan empty;
+    const auto usual = [&empty](VesselKind kind) {
+        VesselWish wish;
+        wish.kind = kind;
+        return usualVessel(empty, wish);
+    };
+    const Vessel bed = usual(VesselKind::mediaBed), sump = usual(VesselKind::sump);
+    const Port* lip = mainLip(bed);
+    ASSERT_TRUE(lip && lip->drainLevel && sump.runningLevel);
+    const double tide =
+        2.0 * 0.55 * units::inSquareMetres(insideArea(bed)) * units::inMetres(lip->level - *lip->drainLevel);
+    const double area = units::inSquareMetres(insideArea(sump));
+    EXPECT_GT(area * (units::inMetres(*sump.runningLevel - insideBottom(sump)) - 0.1), tide);
+    EXPECT_GT(area * units::inMetres(rimLevel(sump) - *sump.runningLevel), tide);
+}
+
 TEST(Place, TakesWishedSizesAndKeepsPortsInside)
 {
     test::EditedPlan drawn;
