@@ -20,6 +20,6 @@ void tell(const Situation& situation, const Rule& rule, std::vector<Finding>& fi
 } // namespace
 
 // Legs and piers do not share a load evenly; a stand must not lean or sink.
-const Rule raisedTank{"floor.legs", "engineer-for-legs", "floor-mass-model", tell};
+const Rule raisedTank{"floor.legs", "engineer-for-legs", "common-practice", tell};
 
 } // namespace sumpwright::findings
