@@ -73,9 +73,8 @@ Told waterOf(const Json& json)
                                                    {"media_bed", "Grow beds"},
                                                    {"raft_bed", "Grow beds"},
                                                    {"settler", "Settlers"}};
-    const std::map<std::string, std::string> states{{"running_least", "Beds flooded"},
-                                                    {"running_most", "Beds drained"},
-                                                    {"pump_stopped", "Pump stopped"}};
+    const std::map<std::string, std::string> states{
+        {"running_least", "Beds flooded"}, {"running_most", "Beds drained"}, {"pump_stopped", "Pump stopped"}};
     Told told;
     for (const auto& [key, name] : states) {
         std::map<std::string, double> sums;
@@ -303,7 +302,8 @@ protected:
                 post(menu, there ? Qt::Key_Return : Qt::Key_Down);
             } else if (qobject_cast<QFileDialog*>(QApplication::activeModalWidget()) && QApplication::focusWidget()) {
                 QWidget* line = QApplication::focusWidget();
-                if (!std::exchange(typed, true)) {
+                auto* name = qobject_cast<QLineEdit*>(line); // the name offered may come late, over what was typed
+                if (name ? name->text() != path : !std::exchange(typed, true)) {
                     post(line, Qt::Key_A, QString(), Qt::ControlModifier);
                     for (const QChar c : path)
                         post(line, 0, QString(c));
