@@ -136,7 +136,7 @@ TEST(CommandLine, NumbersUseThePointInEveryLocale)
     const bool known = std::setlocale(LC_NUMERIC, "de_DE.UTF-8") != nullptr;
     std::setlocale(LC_NUMERIC, "C");
     if (!known)
-        GTEST_SKIP() << "the locale de_DE.UTF-8 is not installed here";
+        GTEST_SKIP() << "the locale de_DE.UTF-8 is not installed here; packaging/test.sh makes it";
     const std::string here = runProgram(with(pipeQuestion, "--json")).out;
     setenv("LC_ALL", "de_DE.UTF-8", 1);
     const std::string there = runProgram(with(pipeQuestion, "--json")).out;

@@ -115,7 +115,7 @@ TEST(PlanText, IsTheSameUnderEveryLocale)
     }
     std::setlocale(LC_ALL, "C");
     if (!comma)
-        GTEST_SKIP() << "no locale with a decimal comma is installed here";
+        GTEST_SKIP() << "no locale with a decimal comma is installed here; packaging/test.sh makes one";
 }
 
 TEST(PlanText, ReadsQuantitiesInOtherUnits)
