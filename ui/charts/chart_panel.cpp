@@ -21,6 +21,7 @@
 
 #include "ui/charts/chart_picture.hpp"
 #include "ui/charts/readable_view.hpp"
+#include "ui/style/file_box.hpp"
 #include "ui/style/palette.hpp"
 #include "ui/style/type.hpp"
 
@@ -33,6 +34,7 @@ namespace
 QString askPath(QWidget& parent, const QString& title, const QString& kinds, const QString& fileName)
 {
     QFileDialog dialog(&parent, title, QString(), kinds);
+    style::showKindsOnly(dialog);
     dialog.setAcceptMode(QFileDialog::AcceptSave);
     dialog.setDefaultSuffix(QFileInfo(fileName).suffix());
     QObject::connect(&dialog, &QFileDialog::filterSelected, &dialog, [&dialog](const QString& filter) {
@@ -70,8 +72,8 @@ void dress(QChart& chart, const style::Theme& theme)
 
 ChartPanel::ChartPanel(document::Document& document, DisplayNow display, const QString& question, QWidget* parent)
     : QWidget(parent), m_document(document), m_display(std::move(display)), m_question(question),
-      m_sentence(new QLabel(this)), m_readOut(new QLabel(this)),
-      m_workingButton(new QPushButton(tr("Working"), this)), m_chart(new QChart), m_view(nullptr)
+      m_sentence(new QLabel(this)), m_readOut(new QLabel(this)), m_workingButton(new QPushButton(tr("Working"), this)),
+      m_chart(new QChart), m_view(nullptr)
 {
     m_view = new ReadableView(m_chart, this);
     m_view->setAccessibleName(question);

@@ -1,4 +1,5 @@
 #include "ui/window/file_commands.hpp"
+#include "ui/style/file_box.hpp"
 
 #include <QCoreApplication>
 #include <QFileDialog>
@@ -101,7 +102,7 @@ void FileCommands::startNew()
 void FileCommands::chooseAndOpen()
 {
     const QString path =
-        QFileDialog::getOpenFileName(&m_parts.window, tr("Open a plan"), m_parts.state.lastFolder(), planFilter());
+        style::askForFile(&m_parts.window, tr("Open a plan"), m_parts.state.lastFolder(), planFilter());
     if (!path.isEmpty())
         openPath(path);
 }
@@ -139,6 +140,7 @@ bool FileCommands::saveAs()
 {
     m_parts.finishEntry();
     QFileDialog dialog(&m_parts.window, tr("Save the plan as"), m_parts.state.lastFolder(), planFilter());
+    style::showKindsOnly(dialog);
     dialog.setAcceptMode(QFileDialog::AcceptSave);
     dialog.setDefaultSuffix(ending.mid(1));
     dialog.selectFile(m_parts.session.path().isEmpty() ? m_parts.session.displayName() + ending

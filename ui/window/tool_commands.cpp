@@ -1,9 +1,9 @@
 #include "ui/window/tool_commands.hpp"
+#include "ui/style/file_box.hpp"
 
 #include <QActionGroup>
 #include <QDir>
 #include <QFile>
-#include <QFileDialog>
 #include <QFileInfo>
 
 #include "core/plan/edits/underlay.hpp"
@@ -110,8 +110,8 @@ void ToolCommands::laySketch()
     if (m_session.path().isEmpty())
         return m_document.say(tr("Save the plan first: the sketch is kept beside its file."));
     const QDir folder = QFileInfo(m_session.path()).absoluteDir();
-    const QString chosen = QFileDialog::getOpenFileName(m_view.window(), tr("Site sketch"), folder.absolutePath(),
-                                                        tr("Pictures (*.png *.jpg *.jpeg *.bmp *.svg)"));
+    const QString chosen = style::askForFile(m_view.window(), tr("Site sketch"), folder.absolutePath(),
+                                             tr("Pictures (*.png *.jpg *.jpeg *.bmp *.svg)"));
     if (chosen.isEmpty())
         return;
     const QString name = QFileInfo(chosen).fileName();

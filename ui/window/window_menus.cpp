@@ -15,6 +15,7 @@
 #include "ui/charts/vital_signs.hpp"
 #include "ui/document/view_settings.hpp"
 #include "ui/properties/properties_panel.hpp"
+#include "ui/style/file_box.hpp"
 #include "ui/window/about.hpp"
 #include "ui/window/commands.hpp"
 #include "ui/window/file_commands.hpp"
@@ -243,6 +244,7 @@ void MainWindow::savePicture()
         return m_workplace.document.say(tr("The numbers are still being computed; try again in a moment."));
     QFileDialog dialog(this, tr("Picture of the plan"), m_workplace.state.lastFolder(),
                        tr("PNG picture (*.png);;SVG drawing (*.svg)"));
+    style::showKindsOnly(dialog);
     dialog.setAcceptMode(QFileDialog::AcceptSave);
     dialog.setDefaultSuffix(QStringLiteral("png"));
     connect(&dialog, &QFileDialog::filterSelected, &dialog, [&dialog](const QString& filter) {
