@@ -1,12 +1,10 @@
 #include "core/findings/each_rule.hpp"
+#include "core/findings/least_fall.hpp"
 
 namespace sumpwright::findings
 {
 namespace
 {
-
-constexpr double least = 0.01;                              // 1 in 100
-constexpr units::Length enough = units::millimetres(100.0); // short drops need no slope
 
 void tell(const Situation& situation, const Rule& rule, std::vector<Finding>& findings)
 {
@@ -16,11 +14,11 @@ void tell(const Situation& situation, const Rule& rule, std::vector<Finding>& fi
         const units::Length fall = run->vertices.front().level - run->vertices.back().level;
         const units::Length size = fall < units::Length() ? -fall : fall;
         const units::Length length = plan::lengthOf(*run);
-        if (length <= units::Length() || size >= least * length || size >= enough)
+        if (length <= units::Length() || size >= leastFall * length || size >= enoughFall)
             continue;
         findings.push_back(findingOf(rule, Severity::warning, {run->id}));
         findings.back().value = units::slopeOf(size, length);
-        findings.back().limit = units::metresPerMetre(least);
+        findings.back().limit = units::metresPerMetre(leastFall);
     }
 }
 

@@ -5,6 +5,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "core/plan/legs.hpp"
 #include "ui/canvas/scene_point.hpp"
 
 namespace sumpwright::ui::canvas
@@ -56,26 +57,8 @@ QPainterPath insidePath(const plan::Vessel& vessel) { return pathInset(vessel, t
 std::vector<QPointF> legPlaces(const plan::Vessel& vessel)
 {
     std::vector<QPointF> places;
-    if (!vessel.stand || vessel.stand->kind == plan::StandKind::flat || vessel.stand->legCount < 1)
-        return places;
-    const double pad = toScene(vessel.stand->padSide);
-    QRectF rect = outsideRect(vessel).adjusted(pad / 2.0, pad / 2.0, -pad / 2.0, -pad / 2.0);
-    if (std::holds_alternative<plan::RoundShape>(vessel.shape)) {
-        const double radius = rect.width() / 2.0;
-        for (int i = 0; i < vessel.stand->legCount; ++i) {
-            const double angle = 2.0 * units::pi * (i + 0.5) / vessel.stand->legCount;
-            places.emplace_back(radius * std::cos(angle), radius * std::sin(angle));
-        }
-        return places;
-    }
-    const int columns = std::max(1, (vessel.stand->legCount + 1) / 2);
-    const bool along = rect.width() >= rect.height();
-    for (int i = 0; i < vessel.stand->legCount; ++i) {
-        const double share = columns > 1 ? static_cast<double>(i / 2) / (columns - 1) : 0.5;
-        const double side = i % 2;
-        places.emplace_back(rect.left() + rect.width() * (along ? share : side),
-                            rect.top() + rect.height() * (along ? side : share));
-    }
+    for (const plan::Point& offset : plan::legOffsets(vessel))
+        places.push_back(toScene(offset));
     return places;
 }
 

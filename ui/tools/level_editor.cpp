@@ -10,6 +10,7 @@
 #include <algorithm>
 
 #include "core/plan/edits/vertex.hpp"
+#include "core/plan/level_ref.hpp"
 #include "ui/canvas/plan_view.hpp"
 #include "ui/canvas/scene_point.hpp"
 #include "ui/document/document.hpp"
@@ -25,12 +26,6 @@ namespace
 {
 constexpr int leastWidth = 150; // pixels
 constexpr int off = 14;         // pixels beside the vertex
-
-bool held(const plan::Run& run, std::size_t vertex)
-{
-    return (vertex == 0 && !std::holds_alternative<plan::OpenEnd>(run.from)) ||
-           (vertex + 1 == run.vertices.size() && !std::holds_alternative<plan::OpenEnd>(run.to));
-}
 
 // Of two vertices straight above one another the caption tells which.
 QString onLeg(const plan::Run& run, std::size_t vertex)
@@ -89,7 +84,7 @@ void LevelEditor::open(base::Id id, std::size_t vertex)
     const auto* wanted = plan.runs.find(id);
     if (!wanted || vertex >= wanted->vertices.size())
         return;
-    if (held(*wanted, vertex))
+    if (plan::isHeld(*wanted, vertex))
         return m_view.document().say(tr("This end of %1 follows what it is attached to: its level is changed there.")
                                          .arg(text::subject(plan, id)));
     m_run = id;
@@ -102,7 +97,7 @@ void LevelEditor::openFirst(base::Id id)
     if (!wanted)
         return;
     for (std::size_t i = 0; i < wanted->vertices.size(); ++i)
-        if (!held(*wanted, i))
+        if (!plan::isHeld(*wanted, i))
             return open(id, i);
     open(id, 0); // says why
 }
@@ -219,7 +214,7 @@ void LevelEditor::step(int by)
     int next = static_cast<int>(m_vertex);
     do
         next = (next + by + count) % count;
-    while (held(now, static_cast<std::size_t>(next)));
+    while (plan::isHeld(now, static_cast<std::size_t>(next)));
     show(static_cast<std::size_t>(next));
 }
 

@@ -2,6 +2,7 @@
 
 #include "core/plan/edits/draft.hpp"
 #include "core/plan/edits/run_shape.hpp"
+#include "core/plan/level_ref.hpp"
 #include "core/plan/tidy.hpp"
 
 namespace sumpwright::plan
@@ -25,15 +26,9 @@ Vertex& vertexAt(Run& run, std::size_t index)
     return run.vertices[index];
 }
 
-bool held(const Run& run, std::size_t index)
-{
-    return (index == 0 && !std::holds_alternative<OpenEnd>(run.from)) ||
-           (index + 1 == run.vertices.size() && !std::holds_alternative<OpenEnd>(run.to));
-}
-
 void refuseHeld(const Run& run, std::size_t index)
 {
-    if (held(run, index))
+    if (isHeld(run, index))
         refuse("plan.end-held", run.tag, "this end is held by the port, pump or tee it meets",
                "move that, or detach the end");
 }
