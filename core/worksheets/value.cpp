@@ -60,6 +60,8 @@ constexpr std::pair<KindId, std::string_view> siUnits[] = {
     {KindId::money, "currency"},
     {KindId::mass, "kg"},
     {KindId::force, "N"},
+    {KindId::slope, "1"},
+    {KindId::time, "s"},
     {KindId::ratio, "1"},
 };
 
@@ -87,6 +89,7 @@ constexpr std::pair<KindId, Reader> readers[] = {
     {KindId::head, readAs<units::Head>},
     {KindId::mass, readAs<units::Mass>},
     {KindId::energyPrice, readAs<units::EnergyPrice>},
+    {KindId::slope, readAs<units::Slope>},
     {KindId::ratio, readRatio},
 };
 

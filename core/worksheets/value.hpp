@@ -18,7 +18,7 @@ using Value =
     std::variant<double, std::string, units::Length, units::Elevation, units::Area, units::Volume, units::Angle,
                  units::Temperature, units::Density, units::DynamicViscosity, units::KinematicViscosity,
                  units::Pressure, units::GroundPressure, units::Flow, units::Velocity, units::Head, units::Power,
-                 units::Energy, units::EnergyPrice, units::Money, units::Mass, units::Force>;
+                 units::Energy, units::EnergyPrice, units::Money, units::Mass, units::Force, units::Slope, units::Time>;
 
 bool isWord(const Value& value);
 // Never minus zero; may be not finite when the quantity is. A word has no number: a promise of the caller.
