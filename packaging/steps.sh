@@ -4,7 +4,7 @@ root=$(cd "$(dirname "${BASH_SOURCE[0]}")/.." && pwd)
 
 build_packages=(g++ cmake ninja-build ccache mold qt6-base-dev libqt6opengl6-dev qt6-charts-dev qt6-svg-dev
   libxkbcommon-dev libboost-dev libeigen3-dev nlohmann-json3-dev libcli11-dev fonts-inter fonts-dejavu-core)
-test_packages=(libgtest-dev locales python3-jsonschema)
+test_packages=(libgtest-dev locales python3-jsonschema python3-fluids)
 
 say() { printf '\n== %s\n' "$*"; }
 fail() {
