@@ -39,10 +39,10 @@ Basin basinOf(const plan::Vessel& vessel, const catalogue::Catalogue& catalogue)
             basin.inlets.push_back({port.id, port.level, port.ventLevel});
             break;
         case plan::PortKind::lip:
-            basin.outlets.push_back({port.id, false, port.level, bore, port.drainLevel, {}, true});
+            basin.outlets.push_back({port.id, false, port.level, bore, 1.0, port.level, port.drainLevel, {}, true});
             break;
         case plan::PortKind::sideOutlet:
-            basin.outlets.push_back({port.id, true, port.level, bore, {}, {}, true});
+            basin.outlets.push_back({port.id, true, port.level, bore, 1.0, port.level, {}, {}, true});
             break;
         }
     }
@@ -70,8 +70,7 @@ void lead(std::vector<Basin>& basins, const Pipework& pipework, std::size_t run,
             continue;
         outlet.run = run;
         outlet.runsForward = forward;
-        if (outlet.side)
-            outlet.lip = highestCentre(drawn);
+        outlet.holds = highestCentre(drawn) - 0.5 * drawn.bore;
     }
 }
 
@@ -117,11 +116,13 @@ std::vector<Basin> basinsOf(const plan::Table<plan::Vessel>& vessels, const Pipe
         std::erase_if(basin.outlets, [&pipework](const BasinOutlet& outlet) {
             return outlet.run ? pipework.runs[*outlet.run].shut : outlet.side;
         });
-        for (BasinOutlet& outlet : basin.outlets)
+        for (BasinOutlet& outlet : basin.outlets) {
             if (outlet.side)
-                outlet.lip = outlet.lip - outlet.bore / 2.0;
+                outlet.lip = outlet.lip - 0.5 * outlet.bore;
+            outlet.holds = outlet.run ? std::max(outlet.holds, outlet.lip) : outlet.lip;
+        }
         std::stable_sort(basin.outlets.begin(), basin.outlets.end(),
-                         [](const BasinOutlet& a, const BasinOutlet& b) { return a.lip < b.lip; });
+                         [](const BasinOutlet& a, const BasinOutlet& b) { return a.holds < b.holds; });
     }
     return basins;
 }

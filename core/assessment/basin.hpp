@@ -16,13 +16,14 @@
 namespace sumpwright::assessment
 {
 
-// A lip, or an outlet through the wall. An outlet through the wall holds the water at the highest invert of the run
-// that leads away from it; while water flows the level is taken at the top of the bore there (an estimate).
+// A lip, or an outlet through the wall.
 struct BasinOutlet {
     base::Id port;
     bool side = false;
-    units::Elevation lip; // level at which the water begins to leave
-    units::Length bore;   // 0: not known
+    units::Elevation lip;      // lip: its level; outlet through the wall: its own invert
+    units::Length bore;        // 0: not known
+    double openFraction = 1.0; // that a screen leaves free
+    units::Elevation holds;    // level at which the water begins to leave: the lip, or a higher invert of the run
     std::optional<units::Elevation> drainLevel;
     std::optional<std::size_t> run; // index of the gravity run that leads it on
     bool runsForward = true;        // that run is drawn away from here
@@ -45,7 +46,7 @@ struct Basin {
     std::vector<water::PorousLayer> layers;
     units::Elevation bottom; // inside
     units::Elevation rim;
-    std::vector<BasinOutlet> outlets; // by level, lowest first
+    std::vector<BasinOutlet> outlets; // by the level they hold, lowest first
     std::vector<BasinInlet> inlets;
     std::optional<units::Elevation> entry; // sump: the level the person entered
     std::optional<Reason> fault;           // its volume cannot be computed

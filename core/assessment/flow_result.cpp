@@ -47,16 +47,16 @@ Stage<RunFlow> pressureFlow(const DrawnRun& run, const CircuitState& state, std:
         return Stage<RunFlow>::notComputed(*run.fault);
     const hydraulics::LinkFlow* link = state.network.runLink(place);
     if (!link)
-        return RunFlow{units::Flow(), RunLosses{}, false}; // closed, or an open end: nothing runs
+        return RunFlow{units::Flow(), RunLosses{}, std::nullopt, false}; // closed, or an open end: nothing runs
     if (link->state == hydraulics::LinkState::Unfed && pumped)
         return Stage<RunFlow>::notSolved({"run-unfed", "no vessel's water reaches this run", run.id});
-    return RunFlow{state.network.flowAlong(place), lossesOf(*link, run), false};
+    return RunFlow{state.network.flowAlong(place), lossesOf(*link, run), std::nullopt, false};
 }
 
 Stage<RunFlow> gravityFlow(const CircuitState& state, std::size_t place)
 {
     const Stage<units::Flow>& flow = state.gravityRuns[place];
-    return flow ? Stage<RunFlow>(RunFlow{*flow, std::nullopt, state.meanOfTide[place]})
+    return flow ? Stage<RunFlow>(RunFlow{*flow, std::nullopt, state.open[place], state.meanOfTide[place]})
                 : Stage<RunFlow>::missingAs(flow);
 }
 
@@ -65,7 +65,9 @@ Stage<units::Elevation> gradeOf(const CircuitState& state, const DrawnTee& tee, 
     const auto grade = state.network.gradeAtNode(state.network.teeNode(place));
     if (grade)
         return *grade;
-    return Stage<units::Elevation>::notSolved({"tee-unfed", "no pressure run leads water to this tee", tee.id});
+    if (state.teeLevels[place])
+        return *state.teeLevels[place];
+    return Stage<units::Elevation>::notSolved({"tee-unfed", "no run leads water to this tee", tee.id});
 }
 
 RunResult withoutFlow(const DrawnRun& run)

@@ -39,22 +39,26 @@ DrawnEnd drawnEnd(const plan::RunEnd& end, const plan::Vertex* vertex, const Pip
     return drawn;
 }
 
-units::Length roughnessOf(const catalogue::Pipe& pipe, plan::PipeCondition condition,
-                          const catalogue::Catalogue& tables)
+const catalogue::RoughnessState* stateOf(plan::PipeCondition condition, const catalogue::Catalogue& tables)
 {
-    const char* state = nullptr;
     switch (condition) {
     case plan::PipeCondition::asNew:
-        return pipe.roughnessNew;
+        return rowOf(tables.roughness(), "new");
     case plan::PipeCondition::inService:
-        state = "in-service";
-        break;
+        return rowOf(tables.roughness(), "in-service");
     case plan::PipeCondition::fouled:
-        state = "fouled";
-        break;
+        return rowOf(tables.roughness(), "fouled");
     }
-    const catalogue::RoughnessState* row = rowOf(tables.roughness(), state);
-    return row ? std::max(pipe.roughnessNew, row->roughness) : pipe.roughnessNew;
+    return nullptr;
+}
+
+void takeWalls(DrawnRun& drawn, const catalogue::Pipe& pipe, plan::PipeCondition condition,
+               const catalogue::Catalogue& tables)
+{
+    const catalogue::RoughnessState* state = stateOf(condition, tables);
+    drawn.roughness = state && condition != plan::PipeCondition::asNew ? std::max(pipe.roughnessNew, state->roughness)
+                                                                       : pipe.roughnessNew;
+    drawn.manningN = state ? state->manningN : 0.009;
 }
 
 std::vector<Stretch> stretchesOf(const plan::Run& run)
@@ -100,7 +104,7 @@ DrawnRun drawnRun(const plan::Run& run, const PipeworkInput& input)
         drawn.length += stretch.length;
     if (const catalogue::Pipe* pipe = rowOf(input.catalogue->pipes(), run.pipeId)) {
         drawn.bore = pipe->bore;
-        drawn.roughness = roughnessOf(*pipe, input.condition, *input.catalogue);
+        takeWalls(drawn, *pipe, input.condition, *input.catalogue);
     } else {
         drawn.fault = Reason{"pipe-unknown", "the pipe \"" + run.pipeId + "\" is not in the catalogue", run.id};
     }

@@ -46,6 +46,7 @@ struct DrawnRun {
     units::Length length;
     units::Length bore;
     units::Length roughness;
+    double manningN = 0.0; // of the bore where it runs part full
     std::vector<FittingLoss> fittings;
     double sumK = 0.0;
     bool shut = false;           // a closed valve

@@ -53,7 +53,7 @@ public:
         const Basin& basin = basinAt(sump());
         m_stop.startLevel = m_state.standing[sump()]->level;
         m_stop.startVolume = volumeAt(basin, m_stop.startLevel);
-        m_stop.spillLevel = basin.outlets.empty() ? basin.rim : std::min(basin.rim, basin.outlets.front().lip);
+        m_stop.spillLevel = basin.outlets.empty() ? basin.rim : std::min(basin.rim, basin.outlets.front().holds);
         drainPipes();
         findSiphons();
         fill(basin);
@@ -84,8 +84,8 @@ private:
                 continue;
             const BasinOutlet& lowest = basinAt(i).outlets.front();
             add(ComesDown::overLip, basinAt(i).id, lowest.port,
-                volumeAt(basinAt(i), standing->level) - volumeAt(basinAt(i), lowest.lip));
-            standing = Standing{lowest.lip, lowest.side ? HeldBy::sideOutlet : HeldBy::lip, {}};
+                volumeAt(basinAt(i), standing->level) - volumeAt(basinAt(i), lowest.holds));
+            standing = Standing{lowest.holds, lowest.side ? HeldBy::sideOutlet : HeldBy::lip, {}};
         }
     }
 

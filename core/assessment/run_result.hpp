@@ -8,6 +8,7 @@
 #include <string>
 #include <vector>
 
+#include "core/assessment/open_flow.hpp"
 #include "core/assessment/stage.hpp"
 #include "core/assessment/states.hpp"
 #include "core/plan/run.hpp"
@@ -56,7 +57,8 @@ struct RunLosses {
 
 struct RunFlow {
     units::Flow flow;
-    std::optional<RunLosses> losses;
+    std::optional<RunLosses> losses; // pressure runs
+    std::optional<OpenFlow> open;    // gravity runs; absent where the pipe is not known
     bool meanOfTide = false; // led on by a bell siphon: comes in gushes, this is the mean
 
     friend bool operator==(const RunFlow&, const RunFlow&) = default;

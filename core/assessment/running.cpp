@@ -22,13 +22,13 @@ public:
     Solver(const Pipework& pipework, const std::vector<Basin>& basins, const Circuit& circuit,
            units::KinematicViscosity viscosity)
         : m_basins(basins), m_circuit(circuit), m_network(pipework, basins, circuit, viscosity),
-          m_gravity(pipework, basins, circuit), m_levels(circuit.basins.size())
+          m_gravity(pipework, basins, circuit, viscosity), m_levels(circuit.basins.size())
     {
         for (std::size_t i = 0; i < m_levels.size(); ++i) {
             const Basin& basin = basinAt(i);
             m_levels[i] = basin.isSump()          ? basin.entry.value_or(basin.bottom)
                           : basin.outlets.empty() ? basin.bottom
-                                                  : basin.outlets.front().lip;
+                                                  : basin.outlets.front().holds;
         }
     }
 
@@ -101,7 +101,7 @@ private:
             if (const auto& refusal = m_network.result().notSolved)
                 return Reason{refusal->id, "the pipe network has no solution: " + base::oneLine(*refusal), {}};
             m_pumped = m_network.pumpedFlows();
-            m_flows = m_gravity.flowsFor(m_pumped, state);
+            m_flows = m_gravity.flowsFor(m_pumped, m_levels, state);
             if (takeLevels() <= settled)
                 return std::nullopt;
         }
@@ -165,7 +165,9 @@ private:
 
     CircuitState stateOf(HeldBy sumpHeldBy) const
     {
-        CircuitState state{m_flows.standing, m_flows.inflow, m_pumped, m_flows.runs, m_flows.meanOfTide, m_network, {}};
+        CircuitState state{m_flows.standing,  m_flows.inflow,     m_pumped,
+                           m_flows.runs,      m_flows.meanOfTide, m_gravity.waterIn(m_flows, m_levels),
+                           m_flows.teeLevels, m_network,          {}};
         for (std::size_t i = 0; i < m_levels.size(); ++i) {
             if (basinAt(i).isSump())
                 state.standing[i] = Standing{m_levels[i], sumpHeldBy, {}};
@@ -232,7 +234,8 @@ bool sameFlows(const CircuitNetwork& a, const CircuitNetwork& b)
 bool operator==(const CircuitState& a, const CircuitState& b)
 {
     return a.standing == b.standing && a.inflow == b.inflow && a.pumped == b.pumped && a.gravityRuns == b.gravityRuns &&
-           a.meanOfTide == b.meanOfTide && a.inVessels == b.inVessels && sameFlows(a.network, b.network);
+           a.meanOfTide == b.meanOfTide && a.open == b.open && a.teeLevels == b.teeLevels &&
+           a.inVessels == b.inVessels && sameFlows(a.network, b.network);
 }
 
 Circuits solveCircuits(std::shared_ptr<const Pipework> pipework, const std::vector<Basin>& basins,

@@ -25,8 +25,10 @@ struct CircuitState {
     std::vector<PumpedFlow> pumped;
     std::vector<Stage<units::Flow>> gravityRuns;
     std::vector<bool> meanOfTide;
-    CircuitNetwork network;  // solved
-    units::Volume inVessels; // of those whose level is known
+    std::vector<std::optional<OpenFlow>> open;              // of each gravity run
+    std::vector<std::optional<units::Elevation>> teeLevels; // that gravity water needs at each tee
+    CircuitNetwork network;                                 // solved
+    units::Volume inVessels;                                // of those whose level is known
 
     friend bool operator==(const CircuitState& a, const CircuitState& b);
 };

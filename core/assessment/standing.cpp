@@ -3,6 +3,8 @@
 #include <algorithm>
 
 #include "core/hydraulics/overflow.hpp"
+#include "core/hydraulics/shared_level.hpp"
+#include "core/hydraulics/side_outlet.hpp"
 
 namespace sumpwright::assessment
 {
@@ -29,91 +31,43 @@ OutletFlows onlyFirst(const Basin& basin, units::Flow inflow)
     return flows;
 }
 
-units::Flow overLipsAt(const Basin& basin, units::Elevation level)
+// What the outlet itself asks for, before the run behind it.
+units::Elevation ownLevel(const BasinOutlet& outlet, units::Flow flow)
 {
-    units::Flow sum;
-    for (const BasinOutlet& outlet : basin.outlets)
-        if (!outlet.side && outlet.bore > units::Length())
-            sum += hydraulics::overflowFlow({outlet.bore}, level - outlet.lip);
-    return sum;
+    if (flow <= units::Flow() || outlet.bore <= units::Length())
+        return outlet.lip;
+    const units::Flow crowded = flow / outlet.openFraction; // a screen leaves that much of the lip or the bore
+    if (outlet.side)
+        return outlet.lip + hydraulics::sideOutletFlow(outlet.bore, crowded).levelOverInvert;
+    const auto level = hydraulics::overflowLevel({outlet.bore, outlet.openFraction}, flow);
+    return level ? outlet.lip + level->predicted : outlet.lip;
 }
 
-// The level at which all lips together take the inflow; between `low` and `high`.
-units::Elevation sharedLevel(const Basin& basin, units::Flow inflow, units::Elevation low, units::Elevation high)
-{
-    double a = units::inMetres(low), b = units::inMetres(high);
-    for (int step = 0; step < 200; ++step) {
-        const double middle = 0.5 * (a + b);
-        if (middle <= a || middle >= b)
-            break;
-        (overLipsAt(basin, units::elevationMetres(middle)) < inflow ? a : b) = middle;
-    }
-    return units::elevationMetres(b);
-}
-
-OutletFlows lipFlowsAt(const Basin& basin, units::Elevation level)
-{
-    OutletFlows flows;
-    for (const BasinOutlet& outlet : basin.outlets) {
-        const bool known = !outlet.side && outlet.bore > units::Length();
-        flows.emplace_back(known ? hydraulics::overflowFlow({outlet.bore}, level - outlet.lip) : units::Flow());
-    }
-    return flows;
-}
-
-Throughflow unknownSplit(const Basin& basin, const Standing& standing)
-{
-    const Stage<units::Flow> unknown = Stage<units::Flow>::notComputed(
-        {"split-unknown", "the water leaves by several outlets, how it divides is not modelled", basin.id});
-    return {standing, OutletFlows(basin.outlets.size(), unknown)};
-}
-
-bool reachesSideOutlet(const Basin& basin, units::Elevation level)
-{
-    return std::any_of(basin.outlets.begin() + 1, basin.outlets.end(),
-                       [level](const BasinOutlet& outlet) { return outlet.side && outlet.lip < level; });
-}
-
-Throughflow throughSide(const Basin& basin, units::Flow inflow)
-{
-    const BasinOutlet& outlet = basin.outlets.front();
-    Standing standing{outlet.lip, HeldBy::sideOutlet, {}};
-    if (inflow > still) {
-        standing.overLip = std::min(outlet.bore, basin.rim - outlet.lip);
-        standing.level = outlet.lip + standing.overLip;
-    }
-    for (std::size_t i = 1; i < basin.outlets.size(); ++i)
-        if (basin.outlets[i].lip < standing.level)
-            return unknownSplit(basin, standing);
-    return {standing, onlyFirst(basin, inflow)};
-}
-
-Throughflow overLips(const Basin& basin, units::Flow inflow)
+Throughflow through(const Basin& basin, units::Flow inflow, const RunNeeds& needs)
 {
     const BasinOutlet& lowest = basin.outlets.front();
-    const auto alone = hydraulics::overflowLevel({lowest.bore}, inflow);
-    Standing standing{lowest.lip, HeldBy::lip, alone ? alone->predicted : units::Length()};
-    standing.level = lowest.lip + standing.overLip;
-    OutletFlows flows = onlyFirst(basin, inflow);
-    const bool several = basin.outlets.size() > 1 && basin.outlets[1].lip < standing.level;
-    if (several && reachesSideOutlet(basin, standing.level))
-        return unknownSplit(basin, standing);
-    if (several) {
-        standing.level = sharedLevel(basin, inflow, lowest.lip, standing.level);
-        flows = lipFlowsAt(basin, standing.level);
-    }
+    const hydraulics::LevelNeeded needed = [&](std::size_t way, units::Flow flow) {
+        const BasinOutlet& outlet = basin.outlets[way];
+        return std::max({outlet.holds, ownLevel(outlet, flow), needs(outlet, flow)});
+    };
+    const hydraulics::SharedLevel shared = hydraulics::shareOut(basin.outlets.size(), inflow, needed);
+    Standing standing{shared.level, lowest.side ? HeldBy::sideOutlet : HeldBy::lip, {}};
+    OutletFlows flows(shared.flows.begin(), shared.flows.end());
     if (standing.level > basin.rim) {
         standing.level = basin.rim;
         standing.heldBy = HeldBy::rim;
-        flows = lipFlowsAt(basin, basin.rim);
+        for (std::size_t way = 0; way < flows.size(); ++way)
+            flows[way] = hydraulics::takenAt(way, basin.rim, inflow, needed);
     }
-    standing.overLip = standing.level - lowest.lip;
+    standing.overLip = standing.level - lowest.holds;
     return {standing, std::move(flows)};
 }
 
 } // namespace
 
-Throughflow throughflowOf(const Basin& basin, units::Flow inflow, RunningState state)
+units::Elevation needsNothing(const BasinOutlet& outlet, units::Flow /*flow*/) { return outlet.holds; }
+
+Throughflow throughflowOf(const Basin& basin, units::Flow inflow, RunningState state, const RunNeeds& needs)
 {
     if (basin.fault)
         return {Stage<Standing>::notComputed(*basin.fault), OutletFlows(basin.outlets.size())};
@@ -124,11 +78,11 @@ Throughflow throughflowOf(const Basin& basin, units::Flow inflow, RunningState s
         return {Stage<Standing>::notSolved({"runs-dry", "more water is taken out than comes in", basin.id}),
                 OutletFlows(basin.outlets.size())};
     if (state == RunningState::most && lowest.drainLevel) {
-        const units::Elevation level = std::clamp(*lowest.drainLevel, basin.bottom, std::max(lowest.lip, basin.bottom));
+        const units::Elevation level =
+            std::clamp(*lowest.drainLevel, basin.bottom, std::max(lowest.holds, basin.bottom));
         return {Standing{level, HeldBy::drainLevel, {}}, onlyFirst(basin, inflow)};
     }
-    const units::Flow received = std::max(inflow, units::Flow());
-    return lowest.side ? throughSide(basin, received) : overLips(basin, received);
+    return through(basin, inflow > still ? inflow : units::Flow(), needs);
 }
 
 } // namespace sumpwright::assessment

@@ -31,7 +31,7 @@ Stage<VesselWater> brimFull(const Basin& basin)
         return Stage<VesselWater>::notComputed(*basin.fault);
     Standing standing{basin.rim, HeldBy::rim, {}};
     if (!basin.outlets.empty())
-        standing.overLip = std::max(basin.rim - basin.outlets.front().lip, units::Length());
+        standing.overLip = std::max(basin.rim - basin.outlets.front().holds, units::Length());
     return waterOf(basin, standing);
 }
 

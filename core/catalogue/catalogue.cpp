@@ -39,6 +39,8 @@ void addRows(const TableTexts& texts, const std::string& file, const SourceKeys&
             if (!entry.openingSource.empty())
                 requireSource(known, entry.openingSource, row, "opening_source");
         }
+        if constexpr (std::is_same_v<Entry, RoughnessState>)
+            requireSource(known, entry.manningSource, row, "manning_source");
         for (const Entry& earlier : entries)
             row.require(earlier.id != entry.id, "id", "this id is there twice", "an id of its own");
         entries.push_back(std::move(entry));

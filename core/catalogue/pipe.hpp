@@ -37,6 +37,8 @@ struct RoughnessState {
     std::string id; // "new", "in-service", "fouled"
     std::string name;
     units::Length roughness;
+    double manningN = 0.0; // of a bore that runs part full
+    std::string manningSource;
     Provenance provenance;
 };
 

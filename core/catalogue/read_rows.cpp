@@ -58,7 +58,7 @@ Pipe readPipe(const Row& row)
 RoughnessState readRoughness(const Row& row)
 {
     RoughnessState state{row.text("id"), row.text("name"), row.quantity<units::Length>("roughness"),
-                         readProvenance(row)};
+                         row.ratio("manning_n"), row.text("manning_source"), readProvenance(row)};
     row.requireAllRead();
     return state;
 }

@@ -1,4 +1,5 @@
 // How water runs on by itself from vessel to vessel.
+#include "core/hydraulics/round_channel.hpp"
 #include "tests/core/assessment/assessing.hpp"
 #include "tests/support/sound_plan.hpp"
 
@@ -61,7 +62,7 @@ TEST(Gravity, RunsAgainstTheDrawingWhereItWasDrawnUphill)
               levelOf(other, asDrawn.tank, WaterState::runningLeast));
 }
 
-TEST(Gravity, JoinsAtATeeAndRefusesToDivideThere)
+TEST(Gravity, JoinsAtATeeAndDividesThere)
 {
     SoundPlan plan;
     const Id tee = plan.drawn.tee({2.0, 1.0, 0.58});
@@ -79,9 +80,13 @@ TEST(Gravity, JoinsAtATeeAndRefusesToDivideThere)
     const Id second = plan.drawn.port(plan.sump, PortKind::inlet, {1.2, 1.0, 0.5});
     plan.drawn.run(Service::gravity, pipe, plan::TeeEnd{tee, {}}, plan::PortEnd{plan.sump, second, {}},
                    {{2.0, 1.0, 0.58}, {1.2, 1.0, 0.5}});
+    const double together = flowOf(result, main, RunningState::least);
     result = assess(plan.drawn);
-    EXPECT_EQ(runOf(result, main).flow[RunningState::least].reason().id, "gravity-tee-divides");
-    EXPECT_TRUE(waterOf(result, plan.sump, WaterState::runningLeast).ok()); // its level does not hang on it
+    const double first = flowOf(result, main, RunningState::least);
+    const double other = flowOf(result, Id{second.number + 1}, RunningState::least);
+    EXPECT_NEAR(first + other, together, 1e-9 * together);
+    EXPECT_GT(first, 0.3 * together);
+    EXPECT_GT(other, 0.3 * together);
 }
 
 TEST(Gravity, SaysWhereRunsLeadInACircle)
@@ -117,8 +122,102 @@ TEST(Gravity, HoldsAVesselAsHighAsItsWallOutletsRunRises)
     plan.drawn.run(Service::gravity, pipe, plan::PortEnd{settler, out, {}}, plan::PortEnd{plan.sump, back, {}},
                    {{4.25, 2.2, 0.2}, {4.1, 2.2, 0.2}, {4.1, 2.2, 0.9}, {1.1, 0.8, 0.5}});
     const auto result = assess(plan.drawn);
-    EXPECT_NEAR(levelOf(result, settler, WaterState::runningLeast), 0.9 + 0.0536 / 2, 1e-12); // top of the bore there
-    EXPECT_NEAR(levelOf(result, settler, WaterState::pumpStopped), 0.9 - 0.0536 / 2, 1e-12);  // its invert
+    const double crest = 0.9 - 0.0536 / 2, level = levelOf(result, settler, WaterState::runningLeast);
+    const auto flow = units::litresPerHour(flowOf(result, Id{back.number + 2}, RunningState::least));
+    EXPECT_GT(level, crest + units::inMetres(hydraulics::criticalDepth(units::millimetres(53.6), flow)));
+    EXPECT_LT(level, crest + 0.0536);
+    EXPECT_NEAR(levelOf(result, settler, WaterState::pumpStopped), 0.9 - 0.0536 / 2, 1e-12); // its invert
+}
+
+// A tank that is fed by the pump and overflows into a header, from which two settlers are fed.
+struct GravityHeader {
+    DrawnPlan drawn;
+    Id sump, tank, overflow, header, left, right, toLeft, toRight;
+
+    explicit GravityHeader(double leftMouth = 0.6, double rightMouth = 0.6)
+    {
+        sump = drawn.sump({1, 1, -0.5}, 2.0, 1.0, 0.7, -0.1);
+        tank = drawn.vessel(plan::VesselKind::fishTank, {4, 1, 0}, 1.2, 1.2, 1.0);
+        const Id in = drawn.port(tank, PortKind::inlet, {4, 1, 1.1});
+        overflow = drawn.port(tank, PortKind::lip, {4.5, 1, 0.85});
+        const Id pump = drawn.pump(sump, "G4500", -0.3);
+        drawn.run(Service::pressure, "pvcu-pn16-32", plan::PumpEnd{pump, {}}, plan::PortEnd{tank, in, {}},
+                  {{1, 1, -0.3}, {1, 1, 1.2}, {4, 1, 1.2}, {4, 1, 1.1}});
+        const Id tee = drawn.tee({5.5, 1, 0.75});
+        header = drawn.run(Service::gravity, pipe, plan::PortEnd{tank, overflow, {}}, plan::TeeEnd{tee, {}},
+                           {{4.5, 1, 0.85}, {4.5, 1, 0.76}, {5.5, 1, 0.75}});
+        const auto branch = [&](double y, double mouth, Id& vessel) {
+            vessel = drawn.vessel(plan::VesselKind::settler, {7, y, 0}, 0.6, 0.6, 0.7);
+            const Id inlet = drawn.port(vessel, PortKind::inlet, {7, y, mouth});
+            drawn.drain(vessel, sump, {7.2, y, 0.4}, 0.0536, {1.2, 1, 0.1});
+            return drawn.run(Service::gravity, "pvcu-pn16-32", plan::TeeEnd{tee, {}}, plan::PortEnd{vessel, inlet, {}},
+                             {{5.5, 1, 0.75}, {5.5, y, 0.74}, {7, y, mouth}});
+        };
+        toLeft = branch(2.5, leftMouth, left);
+        toRight = branch(-0.5, rightMouth, right);
+    }
+};
+
+TEST(Gravity, AHeaderFeedsTwinsAlike)
+{
+    const GravityHeader plan;
+    const auto result = assess(plan.drawn);
+    for (const RunningState state : assessment::allRunningStates) {
+        const double all = flowOf(result, plan.header, state);
+        EXPECT_GT(all, 1000.0);
+        EXPECT_NEAR(flowOf(result, plan.toLeft, state), 0.5 * all, 1e-6 * all);
+        EXPECT_NEAR(flowOf(result, plan.toLeft, state) + flowOf(result, plan.toRight, state), all, 1e-12 * all);
+    }
+}
+
+TEST(Gravity, AHeaderGivesLessToTheBranchThatIsFlooded)
+{
+    GravityHeader plan;
+    plan.drawn.changeVessel(plan.right, [](plan::Vessel& vessel) { // its overflow stands above the header
+        vessel.wallHeight = units::metres(1.2);
+        for (plan::Port& port : vessel.ports)
+            if (port.kind == PortKind::lip)
+                port.level = units::elevationMetres(0.765);
+    });
+    plan.drawn.changeRun(Id{plan.toRight.number - 1},
+                         [](plan::Run& run) { run.vertices.front().level = units::elevationMetres(0.765); });
+    const auto result = assess(plan.drawn);
+    const double all = flowOf(result, plan.header, RunningState::least);
+    EXPECT_LT(flowOf(result, plan.toRight, RunningState::least), 0.45 * all);
+    EXPECT_NEAR(flowOf(result, plan.toLeft, RunningState::least) + flowOf(result, plan.toRight, RunningState::least),
+                all, 1e-12 * all);
+    EXPECT_TRUE(runOf(result, plan.toRight).flow[RunningState::least]->open->backedUp);
+    EXPECT_FALSE(runOf(result, plan.toLeft).flow[RunningState::least]->open->backedUp);
+}
+
+TEST(Gravity, AHeaderTooThinHoldsTheTankUpAndSaysItIsFull)
+{
+    GravityHeader plan;
+    const double lipHeld = levelOf(assess(plan.drawn), plan.tank, WaterState::runningLeast);
+    EXPECT_NEAR(lipHeld, 0.865, 0.01);
+    plan.drawn.changeRun(plan.header, [](plan::Run& run) { run.pipeId = "pvcu-pn16-32"; });
+    plan.drawn.changePort(plan.tank, plan.overflow, [](plan::Port& port) { port.bore = units::metres(0.0536); });
+    const auto result = assess(plan.drawn);
+    EXPECT_GT(levelOf(result, plan.tank, WaterState::runningLeast), lipHeld + 0.02);
+    const auto& open = runOf(result, plan.header).flow[RunningState::least]->open;
+    ASSERT_TRUE(open);
+    EXPECT_TRUE(open->surcharged);
+    EXPECT_EQ(open->fullest, 1.0);
+    ASSERT_TRUE(open->flattest);
+    EXPECT_FALSE(open->flattest->depth); // more than its fall carries
+}
+
+TEST(Gravity, TellsDepthVelocityAndCapacityOfARun)
+{
+    const GravityHeader plan;
+    const auto result = assess(plan.drawn);
+    const auto& open = runOf(result, plan.header).flow[RunningState::least]->open;
+    ASSERT_TRUE(open && open->flattest && open->slowest);
+    EXPECT_EQ(open->flattest->stretch, 1U);
+    EXPECT_NEAR(units::inSi(open->flattest->fall), 0.01, 1e-6);
+    EXPECT_GT(open->fullest, 0.3);
+    EXPECT_EQ(open->stretches.size(), 2U);
+    EXPECT_LT(open->stretches[1].endGrade, open->stretches[1].startGrade);
 }
 
 } // namespace

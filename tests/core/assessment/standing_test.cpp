@@ -2,6 +2,7 @@
 #include "core/assessment/standing.hpp"
 
 #include "core/hydraulics/overflow.hpp"
+#include "core/hydraulics/side_outlet.hpp"
 #include "tests/core/assessment/assessing.hpp"
 
 namespace
@@ -29,7 +30,7 @@ assessment::BasinOutlet lip(base::Id id, double level, double bore)
 {
     assessment::BasinOutlet outlet;
     outlet.port = id;
-    outlet.lip = units::elevationMetres(level);
+    outlet.lip = outlet.holds = units::elevationMetres(level);
     outlet.bore = units::metres(bore);
     return outlet;
 }
@@ -78,25 +79,52 @@ TEST(Standing, EmptiesABedToItsDrainLevelInTheMostState)
     EXPECT_GT(units::inMetres(least.standing->level), 0.8);
 }
 
-TEST(Standing, AtAnOutletThroughTheWallTakesTheTopOfItsBoreWhileWaterRuns)
+// 2000 L/h through a bore of 103.6 mm at critical depth with entry K 0.5: 35.2 mm over the invert (independent script,
+// open-channel equations).
+TEST(Standing, AtAnOutletThroughTheWallIsTheCriticalLevelOfItsFlow)
 {
-    auto side = lip(lowLip, 0.5, 0.1);
+    auto side = lip(lowLip, 0.5, 0.1036);
     side.side = true;
     const auto runs = assessment::throughflowOf(basinWith({side}), flow, RunningState::least);
-    EXPECT_NEAR(units::inMetres(runs.standing->level), 0.6, 1e-15);
+    EXPECT_NEAR(units::inMetres(runs.standing->level), 0.5352, 1.8e-4);
     EXPECT_EQ(runs.standing->heldBy, HeldBy::sideOutlet);
     const auto still = assessment::throughflowOf(basinWith({side}), {}, RunningState::least);
     EXPECT_EQ(units::inMetres(still.standing->level), 0.5);
 }
 
-TEST(Standing, DoesNotGuessHowWaterDividesBetweenAWallOutletAndALip)
+TEST(Standing, DividesBetweenAWallOutletAndALipAtOneLevel)
 {
-    auto side = lip(lowLip, 0.5, 0.1);
+    auto side = lip(lowLip, 0.5, 0.05);
     side.side = true;
+    const auto lipOnly = lip(highLip, 0.53, 0.05);
+    const auto through = assessment::throughflowOf(basinWith({side, lipOnly}), flow, RunningState::least);
+    ASSERT_TRUE(through.standing.ok());
+    const units::Flow bySide = *through.outlets[0], byLip = *through.outlets[1];
+    EXPECT_NEAR(units::inLitresPerHour(bySide + byLip), 2000.0, 1e-9);
+    EXPECT_GT(byLip, units::litresPerHour(100.0));
+    const double level = units::inMetres(through.standing->level);
+    EXPECT_NEAR(level, 0.5 + units::inMetres(hydraulics::sideOutletFlow(side.bore, bySide).levelOverInvert), 1e-9);
+    EXPECT_NEAR(level, 0.53 + units::inMetres(hydraulics::overflowLevel({lipOnly.bore}, byLip)->predicted), 1e-9);
+}
+
+TEST(Standing, RisesWhereAScreenCoversPartOfTheLip)
+{
+    auto open = lip(lowLip, 0.8, 0.0473), screened = open;
+    screened.openFraction = 0.5;
+    const auto free = assessment::throughflowOf(basinWith({open}), flow, RunningState::least);
+    const auto behind = assessment::throughflowOf(basinWith({screened}), flow, RunningState::least);
+    EXPECT_NEAR(units::inMetres(behind.standing->level),
+                0.8 + units::inMetres(hydraulics::overflowLevel({open.bore, 0.5}, flow)->predicted), 1e-12);
+    EXPECT_GT(behind.standing->level, free.standing->level);
+}
+
+TEST(Standing, IsHeldByTheRunBehindTheLipWhereThatNeedsMore)
+{
+    const auto needs = [](const assessment::BasinOutlet&, units::Flow) { return units::elevationMetres(0.9); };
     const auto through =
-        assessment::throughflowOf(basinWith({side, lip(highLip, 0.55, 0.05)}), flow, RunningState::least);
-    EXPECT_TRUE(through.standing.ok());
-    EXPECT_EQ(through.outlets[0].reason().id, "split-unknown");
+        assessment::throughflowOf(basinWith({lip(lowLip, 0.8, 0.0473)}), flow, RunningState::least, needs);
+    EXPECT_EQ(units::inMetres(through.standing->level), 0.9);
+    EXPECT_EQ(*through.outlets[0], flow);
 }
 
 TEST(Standing, NamesWhatIsMissing)
