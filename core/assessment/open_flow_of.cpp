@@ -74,8 +74,9 @@ OpenFlow openFlowOf(const DrawnRun& run, bool forward, units::Flow flow, const h
             std::max(open.fullest, static_cast<double>(std::max(reach.startDepth, reach.endDepth) / run.bore));
         open.surcharged = open.surcharged || reach.startGrade > run.stretches[i].start + radius + hair ||
                           reach.endGrade > run.stretches[i].end + radius + hair;
-        if (flow <= units::Flow() || run.stretches[i].length <= units::Length())
-            continue;
+        const bool falls = fallOf(run.stretches[i], forward) > steep && reach.startDepth < run.bore;
+        if (flow <= units::Flow() || run.stretches[i].length <= units::Length() || falls)
+            continue; // falling water is quick
         const units::Velocity velocity =
             hydraulics::drainVelocity(flow, run.bore, depthIn(run, i, forward, flow, reach));
         open.slowest = open.slowest ? std::min(*open.slowest, velocity) : velocity;

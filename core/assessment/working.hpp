@@ -31,6 +31,8 @@ struct Working {
 // Runs and fittings.
 std::optional<Working> workingOfRunFlow(const Assessment& assessment, base::Id run, RunningState state);
 std::optional<Working> workingOfRunLoss(const Assessment& assessment, base::Id run, RunningState state);
+// What the flattest stretch of a gravity run carries when just full; with its flow, how full it is in uniform flow.
+std::optional<Working> workingOfDrain(const Assessment& assessment, base::Id run, RunningState state);
 std::optional<Working> workingOfContent(const Assessment& assessment, base::Id run);
 std::optional<Working> workingOfSumK(const Assessment& assessment, base::Id run);
 // Without a flow in a full bore only the K is worked out.

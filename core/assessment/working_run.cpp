@@ -194,6 +194,23 @@ std::optional<Working> workingOfRunLoss(const Assessment& assessment, base::Id r
     return working;
 }
 
+std::optional<Working> workingOfDrain(const Assessment& assessment, base::Id run, RunningState state)
+{
+    const RunFlow* flow = flowOf(assessment, run, state);
+    const RunResult* result = find(assessment.flow->runs, run);
+    if (!flow || !result || !flow->open || !flow->open->flattest || flow->flow == units::Flow())
+        return std::nullopt;
+    const FlattestStretch& flattest = *flow->open->flattest;
+    Working working{"sloping-drain", "full_flow", {}, {}};
+    working.inputs = {input("bore", result->bore), input("fall", flattest.fall),
+                      ratioInput("manning_n", flattest.manningN)};
+    if (flattest.depth)
+        working.inputs.push_back(input("flow", sizeOf(flow->flow)));
+    else
+        working.inputs.push_back(ratioInput("fill", 1.0));
+    return working;
+}
+
 std::optional<Working> workingOfContent(const Assessment& assessment, base::Id run)
 {
     const RunResult* result = find(assessment.flow->runs, run);

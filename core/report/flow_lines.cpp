@@ -62,6 +62,13 @@ std::string dutyText(const DutyPoint& duty)
     return text;
 }
 
+std::string fillText(const OpenFlow& open)
+{
+    if (open.surcharged)
+        return "full, under pressure";
+    return units::formatPercent(open.fullest) + (open.backedUp ? ", mouth under water" : "");
+}
+
 std::string pathLines(const Stage<HeadPath>& path, const Assessment& assessment)
 {
     if (!path)
@@ -77,15 +84,20 @@ std::string pathLines(const Stage<HeadPath>& path, const Assessment& assessment)
 
 std::string runLines(const Assessment& assessment)
 {
-    TextTable table({"", "bore", "length", "sum K", "least flow", "most flow", "velocity", "friction", "fittings"});
+    TextTable table(
+        {"", "bore", "length", "sum K", "least flow", "most flow", "velocity", "fill", "friction", "fittings"});
     for (const RunResult& run : assessment.flow->runs) {
         const Stage<RunFlow>& least = run.flow[RunningState::least];
         const auto flow = [](const RunFlow& f) { return shown(f.flow) + (f.meanOfTide ? " mean" : ""); };
         const RunLosses* losses = least && least->losses ? &*least->losses : nullptr;
+        const OpenFlow* open = least && least->open ? &*least->open : nullptr;
+        const std::string velocity = losses                  ? shown(losses->velocity)
+                                     : open && open->slowest ? shown(*open->slowest)
+                                                             : "-";
         table.add({nameOf(assessment.plan, run.id),
                    units::format(run.bore, units::UnitSystem::metric, {}, {.unit = "mm"}), shown(run.length),
-                   units::formatRatio(run.sumK), cell(least, flow), cell(run.flow[RunningState::most], flow),
-                   losses ? shown(losses->velocity) : "-", losses ? shown(losses->friction) : "-",
+                   units::formatRatio(run.sumK), cell(least, flow), cell(run.flow[RunningState::most], flow), velocity,
+                   open ? fillText(*open) : "-", losses ? shown(losses->friction) : "-",
                    losses ? shown(losses->fittings) : "-"});
     }
     return "Runs\n" + (table.empty() ? std::string("  none\n") : table.lines());

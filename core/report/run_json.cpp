@@ -115,6 +115,39 @@ void putLosses(JsonText& json, const RunLosses& losses)
     put(json, "fitting_loss", losses.fittings);
 }
 
+void putOpen(JsonText& json, const OpenFlow& open, const Assessment& assessment, base::Id run, RunningState state)
+{
+    json.beginObject("open");
+    put(json, "level_needed", open.levelNeeded);
+    json.number("fullest", open.fullest);
+    json.flag("surcharged", open.surcharged);
+    json.flag("backed_up", open.backedUp);
+    if (open.slowest)
+        put(json, "slowest", *open.slowest);
+    if (open.flattest) {
+        json.beginObject("flattest");
+        json.number("stretch", static_cast<double>(open.flattest->stretch));
+        put(json, "fall", open.flattest->fall);
+        json.number("manning_n", open.flattest->manningN);
+        put(json, "full_flow", open.flattest->fullFlow);
+        if (open.flattest->depth)
+            put(json, "depth", *open.flattest->depth);
+        json.endObject();
+    }
+    json.beginList("stretches");
+    for (const hydraulics::ReachWater& water : open.stretches) {
+        json.beginObject();
+        put(json, "start_depth", water.startDepth);
+        put(json, "end_depth", water.endDepth);
+        put(json, "start_grade", water.startGrade);
+        put(json, "end_grade", water.endGrade);
+        json.endObject();
+    }
+    json.endList();
+    putWorking(json, workingOfDrain(assessment, run, state));
+    json.endObject();
+}
+
 void putRun(JsonText& json, const RunResult& run, const Assessment& assessment)
 {
     const plan::Run* drawn = assessment.plan.runs.find(run.id);
@@ -139,6 +172,8 @@ void putRun(JsonText& json, const RunResult& run, const Assessment& assessment)
                 json.flag("mean_of_tide", true);
             if (flow.losses)
                 putLosses(json, *flow.losses);
+            if (flow.open)
+                putOpen(json, *flow.open, assessment, run.id, state);
             putWorking(json, workingOfRunLoss(assessment, run.id, state));
         });
     json.endObject();

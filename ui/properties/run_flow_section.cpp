@@ -11,7 +11,9 @@ RunFlowSection::RunFlowSection(Chosen about, QWidget* parent) : Section(std::mov
     for (const auto state : assessment::allRunningStates) {
         addFlow(state);
         addLoss(state);
+        addOpen(state);
     }
+    addCapacity();
     addResult(
         tr("Content, bore full"),
         [this](const assessment::Assessment& results) {
@@ -70,6 +72,54 @@ void RunFlowSection::addLoss(assessment::RunningState state)
     onRefresh([this, loss](const plan::Plan& plan) { // one that runs part full has none
         const auto* run = plan.runs.find(chosen().first());
         setRowVisible(loss, run && run->service == plan::Service::pressure);
+    });
+}
+
+void RunFlowSection::addOpen(assessment::RunningState state)
+{
+    auto* water = addResult(
+        state == assessment::RunningState::least ? tr("Water in it, least flow") : tr("Water in it, most flow"),
+        [this, state](const assessment::Assessment& results) -> QString {
+            const auto* run = find(results);
+            if (!run || !run->flow[state] || !run->flow[state]->open)
+                return {};
+            const assessment::OpenFlow& open = *run->flow[state]->open;
+            const auto display = chosen().display();
+            QString words = open.surcharged ? tr("full, under pressure")
+                            : open.backedUp
+                                ? tr("up to %1 full, mouth under water").arg(display.percentText(open.fullest, 2))
+                                : tr("up to %1 full").arg(display.percentText(open.fullest, 2));
+            if (open.slowest)
+                words = tr("%1, at least %2").arg(words, display.quantityText(*open.slowest));
+            return words;
+        });
+    onRefresh([this, water](const plan::Plan& plan) {
+        const auto* run = plan.runs.find(chosen().first());
+        setRowVisible(water, run && run->service == plan::Service::gravity);
+    });
+}
+
+void RunFlowSection::addCapacity()
+{
+    auto* capacity = addResult(
+        tr("Carries, just full"),
+        [this](const assessment::Assessment& results) -> QString {
+            const auto* run = find(results);
+            if (!run || !run->flow[assessment::RunningState::most] || !run->flow[assessment::RunningState::most]->open)
+                return {};
+            const auto& flattest = run->flow[assessment::RunningState::most]->open->flattest;
+            if (!flattest)
+                return tr("no stretch falls the way the water runs");
+            const auto display = chosen().display();
+            return tr("%1 where it falls least, %2")
+                .arg(display.quantityText(flattest->fullFlow), display.quantityText(flattest->fall));
+        },
+        [this](const assessment::Assessment& results) {
+            return assessment::workingOfDrain(results, chosen().first(), assessment::RunningState::most);
+        });
+    onRefresh([this, capacity](const plan::Plan& plan) {
+        const auto* run = plan.runs.find(chosen().first());
+        setRowVisible(capacity, run && run->service == plan::Service::gravity);
     });
 }
 

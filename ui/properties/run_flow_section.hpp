@@ -17,6 +17,8 @@ private:
     const assessment::RunResult* find(const assessment::Assessment& results) const;
     void addFlow(assessment::RunningState state);
     void addLoss(assessment::RunningState state);
+    void addOpen(assessment::RunningState state); // gravity runs: how full, how fast
+    void addCapacity();
 };
 
 } // namespace sumpwright::ui::properties

@@ -96,6 +96,20 @@ void levelDrain(P& p, double first, double middle, double last)
     });
 }
 
+// A drain of the tank with this pipe, lying at 0.55 m where it ends and at `begins` where it turns level.
+void tankDrain(P& p, const char* pipe, double begins)
+{
+    p.drawn.changeRun(p.tankDrain, [&](plan::Run& run) {
+        run.pipeId = pipe;
+        plan::Vertex corner = run.vertices.front();
+        corner.level = at(begins);
+        run.vertices = {run.vertices.front(), corner, run.vertices.back()};
+        run.vertices.back().level = at(0.55);
+    });
+}
+
+void thinTankDrain(P& p) { tankDrain(p, "pvcu-pn16-20", 0.552); }
+
 Id loneTank(P& p) { return p.drawn.vessel(plan::VesselKind::settler, {5.2, 4.4, 0}, 0.4, 0.4, 0.6); }
 
 } // namespace
@@ -180,6 +194,15 @@ std::vector<RuleFixture> waterFixtures()
         {"overflow.noisy", Severity::note,
          [](P& p) { p.drawn.changeRun(p.tankDrain, [](plan::Run& run) { run.pipeId = "pvcu-pn16-50"; }); }},
         {"overflow.bore-unknown", Severity::warning, [](P& p) { tankLip(p, 0.80, 0.005); }},
+        {"overflow.emergency-missing", Severity::note, [](P&) {}},
+        {"overflow.emergency-too-small", Severity::warning,
+         [](P& p) {
+             p.drawn.port(p.tank, PortKind::lip, {1.4, 3.3, 0.88}, 0.02);
+         }},
+        {"vessel.held-by-run", Severity::warning, [](P& p) { thinTankDrain(p); }},
+        {"run.surcharged", Severity::warning, [](P& p) { thinTankDrain(p); }},
+        {"run.fill-high", Severity::note, [](P& p) { tankDrain(p, "pvcu-pn16-75", 0.552); }},
+        {"run.slow", Severity::warning, [](P& p) { tankDrain(p, "waste-pvcu-160", 0.552); }},
         {"inlet.siphon-back", Severity::warning,
          [](P& p) { p.drawn.changePort(p.tank, p.tankInlet, [](plan::Port& port) { port.level = at(0.6); }); }},
         {"gravity.no-fall", Severity::warning, [](P& p) { levelDrain(p, 0.56, 0.555, 0.55); }},
