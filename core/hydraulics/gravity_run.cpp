@@ -137,7 +137,9 @@ private:
         while (left > 0.0) {
             const double depth = depthWith(energy, invert), slope = slopeAt(depth);
             // The depth changes by a small part of the bore, and settles rather than swings about uniform flow.
-            const double small = std::min(0.05 * m_bore / std::max(std::fabs(slope - rise), 1e-9),
+            // Near critical depth it changes with the root of the energy, so steps begin small there.
+            const double part = depth < 1.2 * m_criticalDepth ? 0.004 : 0.04;
+            const double small = std::min(part * m_bore / std::max(std::fabs(slope - rise), 1e-9),
                                           depth / (6.0 * std::max(slope, 1e-9)));
             const double step = std::min(left, std::max(small, shortest));
             const double middle = energy + 0.5 * step * slope;
