@@ -45,41 +45,41 @@ VesselProfile projected(const plan::Plan& plan, const plan::Vessel& vessel, cons
     return profile;
 }
 
-// The farthest first: by the nearest place of each.
+// By the nearest place of each.
+struct Standing {
+    units::Length near;
+    base::Id id;
+};
+
 void addVessels(FrontElevation& elevation, const plan::Plan& plan, const assessment::Assessment* results,
-                PipeSizes& sizes)
+                PipeSizes& sizes, std::vector<Standing>& standing)
 {
-    struct Standing {
-        const plan::Vessel* vessel;
-        Extent x;
-        units::Length near;
-    };
-    std::vector<Standing> standing;
+    const BoresAtPorts bores = boresAtPorts(plan, sizes);
     for (const auto& vessel : plan.vessels) {
         const auto [x, y] = extentOf(plan::outlineOf(*vessel));
-        standing.push_back({vessel.get(), x, y.low});
+        standing.push_back({y.low, vessel->id});
+        elevation.vessels.push_back(projected(plan, *vessel, x, results, bores));
     }
-    std::stable_sort(standing.begin(), standing.end(),
-                     [](const Standing& a, const Standing& b) { return a.near > b.near; });
-    const BoresAtPorts bores = boresAtPorts(plan, sizes);
-    for (const Standing& each : standing)
-        elevation.vessels.push_back(projected(plan, *each.vessel, each.x, results, bores));
 }
 
-void addPipes(FrontElevation& elevation, const plan::Plan& plan, PipeSizes& sizes)
+void addPipes(FrontElevation& elevation, const plan::Plan& plan, PipeSizes& sizes, std::vector<Standing>& standing)
 {
     for (const auto& run : plan.runs) {
         RunProfile profile{run->id, run->tag, run->service, sizes.of(*run), {}};
-        for (const plan::Vertex& vertex : run->vertices)
+        Extent y;
+        for (const plan::Vertex& vertex : run->vertices) {
             profile.centre.push_back({vertex.at.x, vertex.level});
+            y.take(vertex.at.y);
+        }
+        standing.push_back({y.low, run->id});
         elevation.runs.push_back(std::move(profile));
     }
     for (const auto& tee : plan.tees)
         elevation.tees.push_back({tee->id, {tee->at.x, tee->level}});
     for (const auto& pump : plan.pumps)
         if (const plan::Vessel* home = plan.vessels.find(pump->vessel))
-            elevation.pumps.push_back({pump->id, pump->tag, plan::placeOf(*home, *pump).x, plan::insideBottom(*home),
-                                       pump->outletLevel, pump->running});
+            elevation.pumps.push_back({pump->id, home->id, pump->tag, plan::placeOf(*home, *pump).x,
+                                       plan::insideBottom(*home), pump->outletLevel, pump->running});
 }
 
 FixtureProfile projected(const plan::Fixture& fixture)
@@ -109,6 +109,19 @@ void addBuilding(FrontElevation& elevation, const plan::Plan& plan)
         return;
     const auto [x, y] = extentOf(floor.outline);
     elevation.floor = {{x.low, plan::levelAt(floor, {x.low, y.low})}, {x.high, plan::levelAt(floor, {x.high, y.low})}};
+}
+
+void putInOrder(FrontElevation& elevation, std::vector<Standing> standing)
+{
+    std::stable_sort(standing.begin(), standing.end(),
+                     [](const Standing& a, const Standing& b) { return a.near > b.near; });
+    std::unordered_map<base::Id, std::size_t> place;
+    for (const Standing& each : standing) {
+        place.emplace(each.id, place.size());
+        elevation.order.push_back(each.id);
+    }
+    std::sort(elevation.vessels.begin(), elevation.vessels.end(),
+              [&](const VesselProfile& a, const VesselProfile& b) { return place.at(a.id) < place.at(b.id); });
 }
 
 void measure(FrontElevation& elevation)
@@ -143,8 +156,10 @@ FrontElevation elevationOf(const plan::Plan& plan, const assessment::Assessment*
 {
     FrontElevation elevation;
     PipeSizes sizes(catalogue);
-    addVessels(elevation, plan, results, sizes);
-    addPipes(elevation, plan, sizes);
+    std::vector<Standing> standing;
+    addVessels(elevation, plan, results, sizes, standing);
+    addPipes(elevation, plan, sizes, standing);
+    putInOrder(elevation, std::move(standing));
     addBuilding(elevation, plan);
     measure(elevation);
     return elevation;

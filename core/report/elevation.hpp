@@ -38,11 +38,12 @@ struct TeeProfile {
 };
 
 struct FrontElevation {
-    std::vector<VesselProfile> vessels; // the farthest first, so that the nearest is drawn last
+    std::vector<VesselProfile> vessels; // the farthest first
     std::vector<PumpProfile> pumps;
     std::vector<RunProfile> runs;
     std::vector<TeeProfile> tees;
     std::vector<FixtureProfile> fixtures;
+    std::vector<base::Id> order; // vessels and runs, the farthest first: what is drawn later stands before it
     std::optional<std::pair<ProfilePoint, ProfilePoint>> floor; // its near edge; none until it is drawn
     ProfilePoint low{};                                         // of everything; both zero in an empty plan
     ProfilePoint high{};

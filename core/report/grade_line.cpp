@@ -151,15 +151,40 @@ std::optional<GradeStretch> pressureLine(const SectionPath& path, const assessme
     return stretch;
 }
 
-// From the water at the outlet to the mouth, or to the water over it.
-std::optional<GradeStretch> gravityLine(const SectionVessel& above, const SectionVessel& below)
+// Along one gravity run, from the water found in it; false where there is none.
+bool addOpenRun(std::vector<ProfilePoint>& line, const SectionRun& drawn, const assessment::Assessment& results)
+{
+    const auto* run = assessment::find(results.flow->runs, drawn.id);
+    const auto* flow = run ? &run->flow[RunningState::least] : nullptr;
+    if (!flow || !*flow || !(*flow)->open || (*flow)->open->stretches.size() + 1 != drawn.centre.size())
+        return false;
+    const auto& stretches = (*flow)->open->stretches;
+    for (std::size_t leg = 0; leg < stretches.size(); ++leg) {
+        const auto& water = stretches[drawn.forward ? leg : stretches.size() - 1 - leg];
+        line.push_back({drawn.centre[leg].along, drawn.forward ? water.startGrade : water.endGrade});
+        line.push_back({drawn.centre[leg + 1].along, drawn.forward ? water.endGrade : water.startGrade});
+    }
+    return true;
+}
+
+// From the water at the outlet, along the runs, to the mouth or to the water over it; straight where a run's water is
+// not known.
+std::optional<GradeStretch> gravityLine(const SectionVessel& above, const SectionVessel& below,
+                                        const std::vector<SectionRun>& runs, const assessment::Assessment& results)
 {
     if (!above.profile.water.least || above.profile.ports.empty() || below.profile.ports.empty())
         return std::nullopt;
     const PortProfile& outlet = above.profile.ports.back();
     const PortProfile& mouth = below.profile.ports.front();
-    const units::Elevation end = std::max(mouth.level, below.profile.water.least.value_or(mouth.level));
-    return GradeStretch{false, true, {{outlet.along, *above.profile.water.least}, {mouth.along, end}}};
+    const ProfilePoint start{outlet.along, *above.profile.water.least};
+    const ProfilePoint end{mouth.along, std::max(mouth.level, below.profile.water.least.value_or(mouth.level))};
+    GradeStretch stretch{false, false, {start}};
+    for (const SectionRun& run : runs)
+        if (!addOpenRun(stretch.points, run, results))
+            return GradeStretch{false, true, {start, end}};
+    if (below.profile.water.least && *below.profile.water.least > mouth.level)
+        stretch.points.push_back(end);
+    return stretch;
 }
 
 } // namespace
@@ -169,9 +194,15 @@ std::vector<GradeStretch> gradeLineOf(const SectionPath& path, const assessment:
     std::vector<GradeStretch> stretches;
     if (auto pressure = pressureLine(path, results))
         stretches.push_back(std::move(*pressure));
-    for (std::size_t i = 2; i < path.vessels.size(); ++i)
-        if (auto gravity = gravityLine(path.vessels[i - 1], path.vessels[i]))
+    std::size_t next = path.way.lift.size();
+    for (std::size_t i = 0; i + 2 < path.vessels.size(); ++i) {
+        const std::size_t count = path.way.stops[i].onward.size();
+        const auto first = path.runs.begin() + static_cast<std::ptrdiff_t>(next);
+        next += count;
+        const std::vector<SectionRun> runs(first, first + static_cast<std::ptrdiff_t>(count));
+        if (auto gravity = gravityLine(path.vessels[i + 1], path.vessels[i + 2], runs, results))
             stretches.push_back(std::move(*gravity));
+    }
     return stretches;
 }
 

@@ -3,6 +3,7 @@
 //
 // Pressure runs: from the sump's water up by the head of the pump, down by friction along the true length and by each
 // fitting where it sits; at tees the network's own grade. The velocity head is not subtracted: it is lost at the exit.
+// Gravity runs: the water found in them, part full or full (open_flow.hpp); an estimate.
 #pragma once
 
 #include <optional>
@@ -15,7 +16,7 @@ namespace sumpwright::report
 
 struct GradeStretch {
     bool pressure = true;
-    // Gravity: drawn straight from the water it leaves to the mouth or the water it enters, for want of a computed one.
+    // Gravity: drawn straight from the water it leaves to the mouth or the water it enters, where none is computed.
     bool plain = false;
     std::vector<ProfilePoint> points;
 

@@ -91,6 +91,7 @@ VesselProfile profileOf(const plan::Plan& plan, const plan::Vessel& vessel, cons
 
 struct PumpProfile {
     base::Id id;
+    base::Id vessel;
     std::string tag;
     units::Length along;
     units::Elevation standsAt; // inside bottom of its vessel

@@ -60,7 +60,8 @@ public:
         const WaterWay& way = m_path.way;
         const plan::Pump& pump = *m_plan.pumps.find(way.choice.pump);
         const plan::Vessel& source = *m_plan.vessels.find(way.source);
-        m_path.pump = {pump.id, pump.tag, units::Length(), plan::insideBottom(source), pump.outletLevel, pump.running};
+        m_path.pump = {pump.id,          source.id,   pump.tag, units::Length(), plan::insideBottom(source),
+                       pump.outletLevel, pump.running};
         addSource(source, plan::placeOf(source, pump));
         addRuns(way.lift);
         for (std::size_t i = 0; i < way.stops.size(); ++i) {
@@ -95,6 +96,7 @@ private:
                     m_along += plan::distanceBetween(run.vertices[vertex].at,
                                                      run.vertices[each.forward ? vertex - 1 : vertex + 1].at);
                 drawn.centre.push_back({m_along, run.vertices[vertex].level});
+                m_path.floor.push_back({m_along, plan::levelAt(*m_plan.floor, run.vertices[vertex].at)});
                 drawn.vertices.push_back(vertex);
             }
             if (run.service == plan::Service::gravity)
@@ -218,6 +220,8 @@ private:
             }
         m_path.low = low;
         m_path.high = high;
+        m_path.floor.insert(m_path.floor.begin(), {low.along, m_path.floor.front().level});
+        m_path.floor.push_back({high.along, m_path.floor.back().level});
     }
 
     const plan::Plan& m_plan;

@@ -61,6 +61,7 @@ struct SectionPath {
     PumpProfile pump;
     std::vector<SectionVessel> vessels; // in order of the water; the pump's first
     std::vector<SectionRun> runs;
+    std::vector<ProfilePoint> floor;     // its level under the way
     std::optional<ProfilePoint> highest; // of the pipes' centre lines
     ProfilePoint low{};                  // of everything drawn
     ProfilePoint high{};

@@ -1,5 +1,6 @@
 // What the window costs its own thread: a dragged bed from the mouse event to the end of painting - first the plan,
-// then, when the results are in, charts and findings too - opening a plan, and the memory a plan takes.
+// then, when the results are in, charts and findings too; once more with the elevation and with the section in place of
+// the findings - opening a plan, and the memory a plan takes.
 //
 // Targets: 16 ms (typical) and 33 ms (large) a frame, 95th percentile; 1 s to open; 250 and 600 MB. Times are of the
 // window's thread alone (its CPU clock), which waits for nobody; "wall" holds the engine and the pacing of results too.
@@ -20,6 +21,7 @@
 #include "ui/canvas/plan_view.hpp"
 #include "ui/canvas/scene_point.hpp"
 #include "ui/window/application.hpp"
+#include "ui/window/commands.hpp"
 #include "ui/window/main_window.hpp"
 #include "ui/window/workplace.hpp"
 
@@ -61,6 +63,12 @@ public:
     double openMilliseconds() const { return m_openMilliseconds; }
     const plan::Plan& shown() const { return m_work.document.shown(); }
 
+    void show(const char* command) // of a pane
+    {
+        m_window.commands().find(command)->trigger();
+        settle();
+        m_grip = {};
+    }
     void press() { send(QEvent::MouseButtonPress, grip(), Qt::LeftButton); }
     void moveTo(QPoint offset) { send(QEvent::MouseMove, grip() + offset, Qt::LeftButton); }
     void release(QPoint offset)
@@ -109,11 +117,13 @@ private:
     QPoint m_grip;
 };
 
-void dragFrame(benchmark::State& state, Size size)
+void dragFrame(benchmark::State& state, Size size, const char* pane)
 {
     OpenPlan open(size);
     if (!open.opened())
         return state.SkipWithError("the plan did not open");
+    if (*pane)
+        open.show(pane);
     open.press();
     open.moveTo({12, 4});
     open.waitForResults();
@@ -161,9 +171,11 @@ void addAll(Size size)
         ->UseManualTime()
         ->Iterations(3)
         ->Unit(benchmark::kMillisecond);
-    benchmark::RegisterBenchmark((name + "/drag frame").c_str(), dragFrame, size)
-        ->Iterations(100)
-        ->Unit(benchmark::kMillisecond);
+    for (const auto& [over, pane] : {std::pair{"", ""}, std::pair{" over the elevation", "view.elevation"},
+                                     std::pair{" over the section", "view.section"}})
+        benchmark::RegisterBenchmark((name + "/drag frame" + over).c_str(), dragFrame, size, pane)
+            ->Iterations(100)
+            ->Unit(benchmark::kMillisecond);
 }
 
 } // namespace

@@ -14,6 +14,7 @@
 #include "ui/charts/vital_signs.hpp"
 #include "ui/document/view_settings.hpp"
 #include "ui/properties/properties_panel.hpp"
+#include "ui/section/level_panel.hpp"
 #include "ui/window/application.hpp"
 #include "ui/window/arrange_commands.hpp"
 #include "ui/window/commands.hpp"
@@ -35,7 +36,7 @@ namespace
 
 constexpr QSize firstSize(1440, 900);
 constexpr QSize frameRoom(16, 48); // for a frame around the window, which nobody knows before it stands
-constexpr int layoutVersion = 2;   // of the saved panels: raise it when panels come or go
+constexpr int layoutVersion = 3;   // of the saved panels: raise it when panels come or go
 
 // The one plan file being dragged in; empty: something else.
 QString planIn(const QMimeData& data)
@@ -84,7 +85,7 @@ void MainWindow::build()
     rows->addWidget(m_view, 1);
     setCentralWidget(middle);
 
-    m_panels = new Panels(document, *this);
+    m_panels = new Panels(document, *m_view, *this);
     m_status = new StatusLine(document, this);
     setStatusBar(m_status);
     m_commands = new Commands(this, m_view);
@@ -214,7 +215,9 @@ void MainWindow::restore()
     if (!restoreGeometry(state.geometry()))
         resize(firstSize.boundedTo(screen()->availableSize() - frameRoom));
     if (!restoreState(state.layout(), layoutVersion))
-        m_panels->share();
+        m_panels->reset();
+    m_panels->levels().setMode(state.section() ? section::Mode::section : section::Mode::elevation);
+    m_panels->levels().setHeights(state.heights());
     m_panels->layoutRestored();
     m_panels->setFoldedCharts(state.foldedCharts());
     m_commands->find("view.full")->setChecked(isFullScreen());
@@ -228,6 +231,8 @@ void MainWindow::closeEvent(QCloseEvent* event)
     state.setGeometry(saveGeometry());
     state.setLayout(saveState(layoutVersion));
     state.setFoldedCharts(m_panels->foldedCharts());
+    state.setSection(m_panels->levels().mode() == section::Mode::section);
+    state.setHeights(m_panels->levels().heights());
     m_workplace.session.close();
     event->accept();
 }

@@ -5,6 +5,7 @@
 #include <QApplication>
 #include <QDockWidget>
 #include <QMainWindow>
+#include <QResizeEvent>
 
 #include "core/assessment/assessment.hpp"
 #include "ui/charts/side_charts.hpp"
@@ -14,6 +15,7 @@
 #include "ui/findings/findings_list.hpp"
 #include "ui/outline/outline_panel.hpp"
 #include "ui/properties/properties_panel.hpp"
+#include "ui/section/level_panel.hpp"
 #include "ui/style/type.hpp"
 #include "ui/window/commands.hpp"
 #include "ui/window/fold_column.hpp"
@@ -28,10 +30,13 @@ namespace
 constexpr int leftWidth = 42 * style::step;
 constexpr int rightWidth = 52 * style::step;
 constexpr int bottomHeight = 19 * style::step;
+constexpr int levelsHeight = 36 * style::step;
+constexpr int tight = 640;       // of the window: below that the plan needs what there is
+constexpr int roomForBoth = 960; // of the window, for elevation and findings one above the other
 
 } // namespace
 
-Panels::Panels(document::Document& document, QMainWindow& window)
+Panels::Panels(document::Document& document, canvas::PlanView& view, QMainWindow& window)
     : QObject(&window), m_document(document), m_window(window)
 {
     const auto display = [&document] {
@@ -39,6 +44,7 @@ Panels::Panels(document::Document& document, QMainWindow& window)
     };
     m_outline = new outline::OutlinePanel(document);
     m_properties = new properties::PropertiesPanel(document);
+    m_levels = new section::LevelPanel(document, view);
     m_charts = new FoldColumn;
     m_findings = new findings::FindingsList(document);
     m_worksheets = new worksheets::WorksheetPanel(document, display);
@@ -50,17 +56,20 @@ Panels::Panels(document::Document& document, QMainWindow& window)
 
     m_outlineDock = dock("dock.outline", tr("Outline"), m_outline, Qt::LeftDockWidgetArea);
     m_propertiesDock = dock("dock.properties", tr("Properties"), m_properties, Qt::LeftDockWidgetArea);
+    m_levelsDock = dock("dock.levels", tr("Elevation"), m_levels, Qt::BottomDockWidgetArea);
     m_chartsDock = dock("dock.charts", tr("Charts"), m_charts, Qt::RightDockWidgetArea);
     m_worksheetsDock = dock("dock.worksheets", tr("Worksheets"), m_worksheets, Qt::RightDockWidgetArea);
     m_findingsDock = dock("dock.findings", tr("Findings"), m_findings, Qt::BottomDockWidgetArea);
     window.setCorner(Qt::BottomLeftCorner, Qt::LeftDockWidgetArea);
     window.setCorner(Qt::BottomRightCorner, Qt::RightDockWidgetArea);
     connect(m_properties, &properties::PropertiesPanel::workingWanted, this, &Panels::showWorking);
+    connect(&m_levels->view(), &section::LevelView::menuRequested, this, &Panels::menuRequested);
     connect(m_outline, &outline::OutlinePanel::menuRequested, this, &Panels::menuRequested);
     connect(m_outline, &outline::OutlinePanel::deleteWanted, this, &Panels::deleteWanted);
     connect(m_outline, &outline::OutlinePanel::partWanted, this, [this](outline::TopPart part) {
         part == outline::TopPart::site ? m_properties->showSite() : m_properties->showFloor();
     });
+    window.installEventFilter(this);
     reset();
 }
 
@@ -76,32 +85,75 @@ QDockWidget* Panels::dock(const char* id, const QString& title, QWidget* content
 
 void Panels::reset()
 {
-    for (QDockWidget* each : {m_outlineDock, m_propertiesDock, m_chartsDock, m_worksheetsDock, m_findingsDock})
+    for (QDockWidget* each :
+         {m_outlineDock, m_propertiesDock, m_levelsDock, m_chartsDock, m_worksheetsDock, m_findingsDock})
         each->setFloating(false);
     m_window.addDockWidget(Qt::LeftDockWidgetArea, m_outlineDock);
     m_window.splitDockWidget(m_outlineDock, m_propertiesDock, Qt::Vertical);
     m_window.addDockWidget(Qt::RightDockWidgetArea, m_chartsDock);
     m_window.addDockWidget(Qt::RightDockWidgetArea, m_worksheetsDock);
     m_window.tabifyDockWidget(m_chartsDock, m_worksheetsDock);
-    m_window.addDockWidget(Qt::BottomDockWidgetArea, m_findingsDock);
-    for (QDockWidget* each : {m_outlineDock, m_propertiesDock, m_chartsDock, m_findingsDock})
+    placeLevels();
+    for (QDockWidget* each : {m_outlineDock, m_propertiesDock, m_levelsDock, m_chartsDock, m_findingsDock})
         each->show();
     m_worksheetsDock->hide();
     m_chartsDock->raise();
+    m_findingsDock->raise();
     m_charts->setFoldedIds({});
+    m_levels->setMode(section::Mode::elevation);
+    m_levels->setHeights(1);
     share();
+}
+
+// Under the plan, over the findings; on a low window the two share one place.
+void Panels::placeLevels()
+{
+    m_window.addDockWidget(Qt::BottomDockWidgetArea, m_levelsDock);
+    m_window.addDockWidget(Qt::BottomDockWidgetArea, m_findingsDock);
+    if (m_window.height() >= roomForBoth)
+        m_window.splitDockWidget(m_levelsDock, m_findingsDock, Qt::Vertical);
+    else
+        m_window.tabifyDockWidget(m_levelsDock, m_findingsDock);
 }
 
 // On a small screen the panels give way to the drawing.
 void Panels::share()
 {
     const int width = m_window.width();
-    const int height = m_window.height();
     m_window.resizeDocks({m_outlineDock, m_chartsDock},
                          {std::min(leftWidth, width * 23 / 100), std::min(rightWidth, width * 27 / 100)},
                          Qt::Horizontal);
     m_window.resizeDocks({m_outlineDock, m_propertiesDock}, {1, 2}, Qt::Vertical);
-    m_window.resizeDocks({m_findingsDock}, {std::min(bottomHeight, height / 5)}, Qt::Vertical);
+    shareHeight();
+}
+
+void Panels::shareHeight()
+{
+    const int height = m_window.height();
+    if (m_window.tabifiedDockWidgets(m_findingsDock).contains(m_levelsDock))
+        m_window.resizeDocks({m_findingsDock}, {height < tight ? height / 5 : std::min(levelsHeight, height * 3 / 10)},
+                             Qt::Vertical);
+    else
+        m_window.resizeDocks({m_levelsDock, m_findingsDock},
+                             {std::min(levelsHeight, height * 3 / 10), std::min(bottomHeight, height / 6)},
+                             Qt::Vertical);
+}
+
+bool Panels::eventFilter(QObject* watched, QEvent* event)
+{
+    if (watched == &m_window && event->type() == QEvent::Resize) {
+        const auto* size = static_cast<QResizeEvent*>(event);
+        if (size->size().height() < size->oldSize().height())
+            QMetaObject::invokeMethod(this, &Panels::giveWay, Qt::QueuedConnection);
+    }
+    return QObject::eventFilter(watched, event);
+}
+
+// In a window that became lower the drawing keeps a third of it at least.
+void Panels::giveWay()
+{
+    if (m_window.centralWidget()->height() * 3 < m_window.height())
+        shareHeight();
 }
 
 void Panels::addToggle(Commands& commands, const char* id, const QString& text, const QString& tip, const char* key,
@@ -121,8 +173,57 @@ void Panels::addToggle(Commands& commands, const char* id, const QString& text, 
     action->setChecked(!dock->isHidden());
 }
 
+void Panels::addLevelToggles(Commands& commands)
+{
+    using section::Mode;
+    m_elevation =
+        commands.addCheckable({"view.elevation",
+                               Menu::view,
+                               tr("Ele&vation under the plan"),
+                               tr("Shows or hides what stands where at which level; levels are dragged there."),
+                               "F12",
+                               {},
+                               Scope::window,
+                               true},
+                              [this](bool on) { showLevels(Mode::elevation, on); });
+    m_section = commands.addCheckable({"view.section",
+                                       Menu::view,
+                                       tr("Section alon&g the water"),
+                                       tr("Shows or hides the water's way unrolled, with falls and hydraulic grade."),
+                                       "Shift+F12",
+                                       {},
+                                       Scope::window,
+                                       true},
+                                      [this](bool on) { showLevels(Mode::section, on); });
+    const auto refresh = [this] {
+        const bool shown = !m_levelsDock->isHidden();
+        const bool section = m_levels->mode() == Mode::section;
+        m_elevation->setChecked(shown && !section);
+        m_section->setChecked(shown && section);
+        m_levelsDock->setWindowTitle(section ? tr("Section") : tr("Elevation"));
+    };
+    connect(m_levelsDock->toggleViewAction(), &QAction::toggled, this, refresh);
+    connect(m_levels, &section::LevelPanel::modeChanged, this, refresh);
+    refresh();
+}
+
+// A pane that lies under another tab comes to the front rather than going.
+void Panels::showLevels(section::Mode mode, bool on)
+{
+    const bool covered = !m_levelsDock->isHidden() && m_levels->visibleRegion().isEmpty();
+    m_levels->setMode(mode);
+    m_levelsDock->setVisible(on || covered);
+    (mode == section::Mode::section ? m_section : m_elevation)->setChecked(on || covered);
+    if (!on && !covered)
+        return;
+    m_levelsDock->raise();
+    m_levels->takeFocus();
+}
+
 void Panels::layoutRestored()
 {
+    m_elevation->setChecked(!m_levelsDock->isHidden() && m_levels->mode() == section::Mode::elevation);
+    m_section->setChecked(!m_levelsDock->isHidden() && m_levels->mode() == section::Mode::section);
     for (const auto& [action, dock] : m_toggles)
         action->setChecked(!dock->isHidden());
 }
@@ -133,6 +234,7 @@ void Panels::addTo(Commands& commands)
               m_outlineDock, m_outline, true);
     addToggle(commands, "view.properties", tr("Prop&erties"), tr("Shows or hides the form of what is selected."), "F4",
               m_propertiesDock, m_properties, false);
+    addLevelToggles(commands);
     addToggle(commands, "view.charts", tr("&Charts"), tr("Shows or hides the side charts."), "F5", m_chartsDock,
               m_charts, false);
     addToggle(commands, "view.findings", tr("&Findings"), tr("Shows or hides what should be known about the plan."),
@@ -150,7 +252,8 @@ void Panels::addTo(Commands& commands)
 void Panels::step(int by)
 {
     QList<QWidget*> parts{m_window.centralWidget()};
-    for (QDockWidget* each : {m_outlineDock, m_propertiesDock, m_chartsDock, m_worksheetsDock, m_findingsDock})
+    for (QDockWidget* each :
+         {m_levelsDock, m_outlineDock, m_propertiesDock, m_chartsDock, m_worksheetsDock, m_findingsDock})
         if (each->isVisible() && !each->visibleRegion().isEmpty())
             parts << each->widget();
     int at = -1;

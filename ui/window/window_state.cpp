@@ -42,6 +42,11 @@ void WindowState::setFoldedCharts(const QStringList& ids)
     m_settings->setValue(QStringLiteral("folded_charts"), ids);
 }
 
+bool WindowState::section() const { return m_settings->value(QStringLiteral("section"), false).toBool(); }
+void WindowState::setSection(bool on) { m_settings->setValue(QStringLiteral("section"), on); }
+int WindowState::heights() const { return m_settings->value(QStringLiteral("heights"), 1).toInt(); }
+void WindowState::setHeights(int times) { m_settings->setValue(QStringLiteral("heights"), times); }
+
 document::SchemeChoice WindowState::schemeChoice() const
 {
     const QString word = m_settings->value(QStringLiteral("colours")).toString();

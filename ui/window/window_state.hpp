@@ -30,6 +30,10 @@ public:
     void setLayout(const QByteArray& layout);
     QStringList foldedCharts() const;
     void setFoldedCharts(const QStringList& ids);
+    bool section() const; // the pane of levels shows the section, not the elevation
+    void setSection(bool on);
+    int heights() const; // how many times larger it draws heights
+    void setHeights(int times);
     document::SchemeChoice schemeChoice() const;
     void setSchemeChoice(document::SchemeChoice choice);
     units::UnitSystem unitSystem(units::UnitSystem otherwise) const;

@@ -123,16 +123,60 @@ TEST(GradeLine, PassesTheNetworksGradeAtEveryTee)
     EXPECT_NEAR(m(points.back().level), 1.1, 1e-6);
 }
 
-TEST(GradeLine, OfAGravityRunGoesFromTheWaterToTheMouth)
+TEST(GradeLine, OfAGravityRunFollowsTheWaterFoundInIt)
 {
     assessment::Assessment results;
     const OneRun plain;
     const auto gravity = plain.line(results).at(1);
     const auto* tank = assessment::find(results.water->vessels, plain.tank);
     EXPECT_FALSE(gravity.pressure);
-    EXPECT_TRUE(gravity.plain);
+    EXPECT_FALSE(gravity.plain);
     EXPECT_NEAR(m(gravity.points.front().level), m(tank->water[assessment::WaterState::runningLeast]->level), 1e-12);
-    EXPECT_NEAR(m(gravity.points.back().level), 0.4, 1e-12); // the mouth, above the sump's 0.3 m
+    const auto& drain = results.flow->runs.back();
+    const auto& water = drain.flow[RunningState::least]->open->stretches;
+    ASSERT_EQ(gravity.points.size(), 1 + 2 * water.size()); // the mouth is free: 0.4 m over 0.3 m
+    for (std::size_t leg = 0; leg < water.size(); ++leg) {
+        EXPECT_EQ(m(gravity.points[1 + 2 * leg].level), m(water[leg].startGrade)) << leg;
+        EXPECT_EQ(m(gravity.points[2 + 2 * leg].level), m(water[leg].endGrade)) << leg;
+    }
+    EXPECT_NEAR(m(gravity.points.back().along), m(gravity.points.front().along) + 4.2, 1e-9);
+    // The last water stands in the pipe: between its invert and its soffit.
+    EXPECT_GT(m(gravity.points.back().level), 0.4 - m(drain.bore) / 2.0);
+    EXPECT_LT(m(gravity.points.back().level), 0.4 + m(drain.bore) / 2.0);
+}
+
+TEST(GradeLine, OfAGravityRunDrawnAgainstTheWaterIsTheSame)
+{
+    assessment::Assessment results;
+    OneRun plain, turned;
+    const base::Id drain = plain.drawn.plan.runs.begin()->get()->id == plain.run
+                               ? std::next(plain.drawn.plan.runs.begin())->get()->id
+                               : plain.drawn.plan.runs.begin()->get()->id;
+    turned.drawn.changeRun(drain, [](plan::Run& run) {
+        std::swap(run.from, run.to);
+        std::reverse(run.vertices.begin(), run.vertices.end());
+    });
+    const auto a = plain.line(results).at(1).points;
+    const auto b = turned.line(results).at(1).points;
+    ASSERT_EQ(a.size(), b.size());
+    for (std::size_t i = 0; i < a.size(); ++i) {
+        EXPECT_NEAR(m(a[i].along), m(b[i].along), 1e-9) << i;
+        EXPECT_NEAR(m(a[i].level), m(b[i].level), 1e-6) << i;
+    }
+}
+
+TEST(GradeLine, OfAGravityRunWithoutResultsGoesStraightToTheMouth)
+{
+    assessment::Assessment results;
+    OneRun plain;
+    for (const auto& run : plain.drawn.plan.runs)
+        if (run->service == plan::Service::gravity)
+            plain.drawn.changeRun(run->id, [](plan::Run& changed) { changed.pipeId = "no-such-pipe"; });
+    for (const auto& stretch : plain.line(results))
+        if (!stretch.pressure) {
+            EXPECT_TRUE(stretch.plain);
+            EXPECT_NEAR(m(stretch.points.back().level), 0.4, 1e-12);
+        }
 }
 
 TEST(GradeLine, IsEmptyWhereTheFlowIsNotSolved)
