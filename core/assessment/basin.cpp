@@ -34,15 +34,16 @@ Basin basinOf(const plan::Vessel& vessel, const catalogue::Catalogue& catalogue)
     takeMedium(basin, vessel, catalogue);
     for (const plan::Port& port : vessel.ports) {
         const units::Length bore = port.bore.value_or(units::Length());
+        const double open = port.openFraction.value_or(1.0);
         switch (port.kind) {
         case plan::PortKind::inlet:
             basin.inlets.push_back({port.id, port.level, port.ventLevel});
             break;
         case plan::PortKind::lip:
-            basin.outlets.push_back({port.id, false, port.level, bore, 1.0, port.level, port.drainLevel, {}, true});
+            basin.outlets.push_back({port.id, false, port.level, bore, open, port.level, port.drainLevel, {}, true});
             break;
         case plan::PortKind::sideOutlet:
-            basin.outlets.push_back({port.id, true, port.level, bore, 1.0, port.level, {}, {}, true});
+            basin.outlets.push_back({port.id, true, port.level, bore, open, port.level, {}, {}, true});
             break;
         }
     }

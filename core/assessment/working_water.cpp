@@ -35,8 +35,8 @@ void addSurface(Working& working, const Assessment& assessment, const plan::Vess
     const plan::Port* lip = plan::mainLip(vessel);
     const units::Length bore = lip ? boreOf(assessment, *lip) : units::Length();
     if (lip && water.heldBy == HeldBy::lip && over && *over > units::Flow()) {
-        const auto head = hydraulics::overflowLevel({bore}, *over);
-        if (head.ok() && lip->level + head->predicted == water.level) {
+        const auto head = hydraulics::overflowLevel({bore, lip->openFraction.value_or(1.0)}, *over);
+        if (head.ok() && !lip->openFraction && lip->level + head->predicted == water.level) {
             working.inputs.push_back(input("lip", lip->level));
             working.inputs.push_back(input("flow", *over));
             working.inputs.push_back(input("bore", bore));
@@ -139,7 +139,10 @@ std::optional<Working> workingOfOverflow(const Assessment& assessment, base::Id 
     const units::Length bore = boreOf(assessment, *lip);
     if (bore <= units::Length())
         return std::nullopt;
-    return Working{"overflow-level", "level_over_lip", {input("flow", *over), input("bore", bore)}, {}};
+    Working working{"overflow-level", "level_over_lip", {input("flow", *over), input("bore", bore)}, {}};
+    if (lip->openFraction)
+        working.inputs.push_back(ratioInput("open_fraction", *lip->openFraction));
+    return working;
 }
 
 std::optional<Working> workingOfInflow(const Assessment& assessment, base::Id vessel, RunningState state)

@@ -66,7 +66,7 @@ Second secondOf(const Situation& situation, const plan::Vessel& vessel, const pl
             second.lip = &port;
         const units::Length bore = boreOf(situation, port), room = plan::rimLevel(vessel) - port.level;
         if (bore > units::Length() && room > units::Length())
-            second.capacity += hydraulics::overflowDesignCapacity({bore}, room);
+            second.capacity += hydraulics::overflowDesignCapacity({bore, port.openFraction.value_or(1.0)}, room);
     }
     return second;
 }

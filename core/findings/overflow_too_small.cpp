@@ -26,7 +26,7 @@ void tell(const Situation& situation, const Rule& rule, std::vector<Finding>& fi
         const auto outflow = situation.largestOutflow(vessel->id);
         if (vessel->kind == plan::VesselKind::sump || bore <= units::Length() || !outflow || *outflow <= units::Flow())
             continue;
-        const auto level = hydraulics::overflowLevel({bore}, *outflow);
+        const auto level = hydraulics::overflowLevel({bore, lip->openFraction.value_or(1.0)}, *outflow);
         const units::Length room = plan::rimLevel(*vessel) - lip->level;
         if (!level)
             continue;

@@ -34,10 +34,11 @@ std::optional<Held> heldIn(const Situation& situation, const plan::Vessel& vesse
             const units::Flow flow = run->flow[state]->flow;
             const units::Flow size = flow < units::Flow() ? -flow : flow;
             const units::Length bore = port.bore.value_or(run->bore);
+            const double open = port.openFraction.value_or(1.0);
             units::Elevation own = port.level;
             if (port.kind == plan::PortKind::sideOutlet)
-                own = port.level - 0.5 * bore + hydraulics::sideOutletFlow(bore, size).levelOverInvert;
-            else if (const auto over = hydraulics::overflowLevel({bore}, size))
+                own = port.level - 0.5 * bore + hydraulics::sideOutletFlow(bore, size / open).levelOverInvert;
+            else if (const auto over = hydraulics::overflowLevel({bore, open}, size))
                 own = port.level + over->predicted;
             const units::Elevation needed = run->flow[state]->open->levelNeeded;
             if (size > units::Flow() && needed > own + told && needed <= result->water[as]->level + told)

@@ -100,6 +100,10 @@ void checkPortLevel(const Vessel& vessel, const Port& port, FaultFinder& faults)
                          units::format(vessel.baseLevel) + " to below " + units::format(rimLevel(vessel)));
         break;
     }
+    if (port.openFraction && faults.ratio("open_fraction", *port.openFraction, limits::leastOpenFraction, 1.0) &&
+        port.kind == PortKind::inlet)
+        faults.fault("open_fraction", "plan.not-an-outlet", "a screen on a port that lets nothing out",
+                     "screens on lips and outlets only");
     if (port.drainLevel && port.kind != PortKind::lip)
         faults.fault("drain_level", "plan.not-a-lip", "a drain level on a port that is no lip",
                      "drain levels on lips only");

@@ -53,6 +53,7 @@ plan::Port portIn(const JsonNode& node, const std::string& path, UnknownKeys& un
     port.bore = reader.optionalQuantity<units::Length>("bore");
     port.drainLevel = reader.optionalQuantity<units::Elevation>("drain_level");
     port.ventLevel = reader.optionalQuantity<units::Elevation>("vent_level");
+    port.openFraction = reader.optionalRatio("open_fraction");
     port.extra = reader.extra();
     return port;
 }

@@ -22,6 +22,7 @@ JsonNode nodeOf(const plan::Port& port)
         .quantity("bore", port.bore)
         .quantity("drain_level", port.drainLevel)
         .quantity("vent_level", port.ventLevel)
+        .ratio("open_fraction", port.openFraction)
         .done(port.extra);
 }
 

@@ -36,7 +36,7 @@ base::Outcome<Answer> compute(const Inputs& inputs)
 {
     const auto flow = inputs.get<units::Flow>("flow");
     const auto bore = inputs.get<units::Length>("bore");
-    const auto level = hydraulics::overflowLevel({bore}, flow);
+    const auto level = hydraulics::overflowLevel({bore, inputs.ratio("open_fraction")}, flow);
     if (!level)
         return level.refusal();
     const double froude = hydraulics::pipeFroudeNumber(flow, bore);
@@ -49,6 +49,8 @@ base::Outcome<Answer> compute(const Inputs& inputs)
     draft.put("regime", wordOf(regime));
     draft.work("weir: Q_w = 2/3 × 0.62 √(2 g) π D h^1.5; drowned lip: Q_o = 0.60 π/4 D² √(2 g h)");
     draft.work("Q = (Q_w^-4 + Q_o^-4)^(-1/4) = ", flow, " with D = ", bore, " at h = ", level->predicted);
+    if (inputs.ratio("open_fraction") < 1.0)
+        draft.work("both Q_w and Q_o, and the design flow, count only the open part ", inputs.ratio("open_fraction"));
     draft.work("design (EN 12056-3): Q = D h^1.5 / 7500 up to h = D/2, D² √h / 15000 above (L/s, mm), and no less than "
                "predicted: h = ",
                level->design);
@@ -61,6 +63,15 @@ base::Outcome<Answer> compute(const Inputs& inputs)
     if (regime != OverflowRegime::Quiet)
         draft.note(noisy.id);
     return draft.take();
+}
+
+InputSpec openInput()
+{
+    InputSpec open =
+        quantityInput("open_fraction", "part of the lip a screen leaves open", units::KindId::ratio, "0", "1");
+    open.sort = InputSort::Ratio;
+    open.ifAbsent = "1";
+    return moreThan(open);
 }
 
 } // namespace
@@ -80,7 +91,7 @@ Worksheet overflowLevel()
     sheet.formula =
         "Q = (Q_w^-4 + Q_o^-4)^(-1/4), Q_w = 2/3 × 0.62 √(2 g) π D h^1.5, Q_o = 0.60 π/4 D² √(2 g h); design "
         "level by EN 12056-3; J = v / √(g D)";
-    sheet.inputs = {flow, bore};
+    sheet.inputs = {flow, bore, openInput()};
     sheet.outputs = {{"level_over_lip", "water over the lip, predicted", "m", true},
                      {"design_level", "water over the lip by EN 12056-3", "m"},
                      {"froude_number", "Froude number of the full bore", "1"},

@@ -25,6 +25,7 @@ PortSection::PortSection(Chosen vessel, base::Id port, QWidget* parent)
         setRowVisible(vent, found && found->kind == plan::PortKind::inlet);
     });
     addBoreRow();
+    addScreenRow();
     addOffsetRow(tr("Along its length"), &plan::Point::x);
     addOffsetRow(tr("Along its width"), &plan::Point::y);
     addRunFact();
@@ -110,6 +111,26 @@ void PortSection::addBoreRow()
                },
                [this](const std::optional<units::Length>& bore) { return plan::setPortBore({m_port}, bore); },
                tr("as its pipe"), text::inSmallSizes));
+}
+
+void PortSection::addScreenRow()
+{
+    auto* field = percentField(
+        named(tr("Left open by its screen")),
+        [this](const plan::Plan& plan) {
+            Shared<double> shared;
+            if (const auto* port = find(plan))
+                shared.add(port->openFraction.value_or(1.0));
+            return shared;
+        },
+        [this](const double& open) {
+            return plan::setOpenFraction({m_port}, open == 1.0 ? std::nullopt : std::optional(open));
+        });
+    addRow(tr("Left open by its screen"), field);
+    onRefresh([this, field](const plan::Plan& plan) {
+        const auto* found = find(plan);
+        setRowVisible(field, found && found->kind != plan::PortKind::inlet);
+    });
 }
 
 void PortSection::addOffsetRow(const QString& label, units::Length plan::Point::*along)

@@ -22,6 +22,7 @@ private:
     void addLevelRow();
     void addOffsetRow(const QString& label, units::Length plan::Point::*along);
     void addBoreRow();
+    void addScreenRow();
     EntryField* addExtraLevelRow(const QString& label, std::optional<units::Elevation> plan::Port::*which,
                                  plan::Edit (*edit)(std::vector<plan::PortRef>, std::optional<units::Elevation>));
     void addRunFact();

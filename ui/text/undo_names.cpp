@@ -106,6 +106,7 @@ constexpr std::array wordings{
     Wording{"edit.underlay-opacity", QT_TRANSLATE_NOOP("UndoNames", "Change strength of site sketch")},
     Wording{"edit.valve-fitting", QT_TRANSLATE_NOOP("UndoNames", "Change valve of %1")},
     Wording{"edit.valve-loss", QT_TRANSLATE_NOOP("UndoNames", "Change a valve's K of %1")},
+    Wording{"edit.screen", QT_TRANSLATE_NOOP("UndoNames", "Change screen of %1")},
     Wording{"edit.vent-level", QT_TRANSLATE_NOOP("UndoNames", "Change vent hole of %1")},
     Wording{"edit.vertex-invert", QT_TRANSLATE_NOOP("UndoNames", "Change invert of %1")},
     Wording{"edit.vertex-level", QT_TRANSLATE_NOOP("UndoNames", "Change a level of %1")},

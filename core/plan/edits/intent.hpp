@@ -34,6 +34,7 @@ inline constexpr std::array allIntents = std::to_array<std::string_view>({
     "edit.port-bore",
     "edit.drain-level",
     "edit.vent-level",
+    "edit.screen",
     "edit.pump-model",
     "edit.pump-curve",
     "edit.pump-speed",

@@ -90,6 +90,8 @@ Edit setPortKind(std::vector<PortRef> ports, PortKind kind)
             port.drainLevel.reset();
         if (kind != PortKind::inlet)
             port.ventLevel.reset();
+        else
+            port.openFraction.reset();
     });
 }
 
@@ -116,6 +118,11 @@ Edit setDrainLevel(std::vector<PortRef> lips, std::optional<units::Elevation> le
 Edit setVentLevel(std::vector<PortRef> inlets, std::optional<units::Elevation> level)
 {
     return changePorts("edit.vent-level", inlets, [level](Port& port) { port.ventLevel = level; });
+}
+
+Edit setOpenFraction(std::vector<PortRef> outlets, std::optional<double> openFraction)
+{
+    return changePorts("edit.screen", outlets, [openFraction](Port& port) { port.openFraction = openFraction; });
 }
 
 } // namespace sumpwright::plan

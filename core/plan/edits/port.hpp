@@ -24,6 +24,8 @@ Edit setPortOffset(PortRef port, Point offset);
 Edit setPortLevel(std::vector<PortRef> ports, units::Elevation level);
 Edit setPortBore(std::vector<PortRef> ports, std::optional<units::Length> bore);
 Edit setDrainLevel(std::vector<PortRef> lips, std::optional<units::Elevation> level);
+// Of the lip or outlet that a screen leaves free; none: no screen.
+Edit setOpenFraction(std::vector<PortRef> outlets, std::optional<double> openFraction);
 Edit setVentLevel(std::vector<PortRef> inlets, std::optional<units::Elevation> level);
 
 } // namespace sumpwright::plan

@@ -66,6 +66,18 @@ TEST(PortKind, DropsDrainLevelWithTheLip)
     EXPECT_FALSE(system.port(system.bedLip).drainLevel);
 }
 
+TEST(Screen, BelongsToAnOutletAndLeavesSomethingOpen)
+{
+    Ports system;
+    system.apply(setOpenFraction({system.bedLip}, 0.6));
+    EXPECT_EQ(*system.port(system.bedLip).openFraction, 0.6);
+    EXPECT_EQ(system.refusalOf(setOpenFraction({system.bedInlet}, 0.6)), "plan.not-an-outlet");
+    EXPECT_EQ(system.refusalOf(setOpenFraction({system.bedLip}, 0.0)), "plan.out-of-range");
+    EXPECT_EQ(system.refusalOf(setOpenFraction({system.bedLip}, 1.1)), "plan.out-of-range");
+    system.apply(setPortKind({system.bedLip}, PortKind::inlet));
+    EXPECT_FALSE(system.port(system.bedLip).openFraction);
+}
+
 TEST(DrainAndVent, BelongToLipAndInlet)
 {
     Ports system;
