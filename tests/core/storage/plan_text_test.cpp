@@ -38,6 +38,19 @@ TEST(PlanText, GivesTheSamePlanAndTheSameBytesBack)
     EXPECT_EQ(back.fromVersion, planVersion);
 }
 
+TEST(PlanText, KeepsTheScreenOfALip)
+{
+    test::SmallSystem system;
+    plan::Vessel tank = *system.plan.vessels.find(system.tank);
+    for (plan::Port& port : tank.ports)
+        if (port.kind == plan::PortKind::lip)
+            port.openFraction = 0.35;
+    system.plan.vessels = system.plan.vessels.with(tank);
+    const std::string text = saveText(system.plan);
+    EXPECT_NE(text.find("\"open_fraction\": 0.35"), std::string::npos);
+    EXPECT_TRUE(loaded(text).plan == system.plan);
+}
+
 TEST(PlanText, OfAnEmptyPlanIsShortAndComesBack)
 {
     const plan::Plan empty;
