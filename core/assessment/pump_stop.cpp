@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "core/assessment/place_in.hpp"
+#include "core/assessment/stop_course_of.hpp"
 #include "core/water/sump_filling.hpp"
 
 namespace sumpwright::assessment
@@ -229,6 +230,11 @@ StoppedCircuits stopPumps(const Pipework& pipework, const std::vector<Basin>& ba
         const Stage<CircuitState>& most = solved.state[RunningState::most];
         if (most) {
             stopped.all.push_back(Stop(pipework, basins, solved).run());
+            if (Stage<PumpStop>& stop = stopped.all.back().stop; stop && pumpRuns(pipework, solved.circuit)) {
+                PumpStop told = *stop;
+                told.course = stopCourseOf(pipework, basins, solved, told);
+                stop = std::move(told);
+            }
             continue;
         }
         StoppedCircuit missing;

@@ -8,6 +8,7 @@
 #include <vector>
 
 #include "core/assessment/stage.hpp"
+#include "core/assessment/stop_course.hpp"
 #include "core/units/measures.hpp"
 
 namespace sumpwright::assessment
@@ -35,9 +36,10 @@ struct PumpStop {
     std::vector<Contribution> contributions; // start volume + all contributions = volume + spilled
     units::Elevation level;
     units::Volume volume;
-    units::Elevation spillLevel; // rim, or the sump's own overflow where that is lower
-    units::Volume roomLeft;      // up to the spill level; negative: that much spills
-    units::Volume spilled;       // 0 or more, at this sump
+    units::Elevation spillLevel;      // rim, or the sump's own overflow where that is lower
+    units::Volume roomLeft;           // up to the spill level; negative: that much spills
+    units::Volume spilled;            // 0 or more, at this sump
+    std::optional<StopCourse> course; // absent while no pump runs
 
     friend bool operator==(const PumpStop&, const PumpStop&) = default;
 };

@@ -147,6 +147,10 @@ std::string sumpLines(const Assessment& assessment)
         const bool spills = stop.spilled > units::Volume();
         table.add({spills ? "spills" : "room left", shown(spills ? stop.spilled : stop.roomLeft)});
         text += table.lines();
+        if (stop.course)
+            text += "  95 % of it is down after " + shown(stop.course->nearlyAll) +
+                    (stop.course->spillsAfter ? "; it spills after " + shown(*stop.course->spillsAfter) : "") +
+                    " (estimate)\n";
     }
     return assessment.sumps->sumps.empty() ? text + "  no sump\n" : text;
 }

@@ -34,6 +34,7 @@ JsonNumber jsonNumber(units::KinematicViscosity viscosity)
     return {units::inSquareMetresPerSecond(viscosity), "m2/s"};
 }
 JsonNumber jsonNumber(units::Energy energy) { return {units::inKilowattHours(energy), "kWh"}; }
+JsonNumber jsonNumber(units::Time time) { return {units::inSeconds(time), "s"}; }
 JsonNumber jsonNumber(units::Money money, const std::string& currency) { return {units::inCurrency(money), currency}; }
 JsonNumber jsonNumber(assessment::FlowPerPower flowPerPower)
 {

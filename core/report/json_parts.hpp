@@ -26,6 +26,7 @@ JsonNumber jsonNumber(const assessment::Amount& amount);
 JsonNumber jsonNumber(units::Density density);
 JsonNumber jsonNumber(units::KinematicViscosity viscosity);
 JsonNumber jsonNumber(units::Energy energy);
+JsonNumber jsonNumber(units::Time time);
 JsonNumber jsonNumber(units::Money money, const std::string& currency);
 JsonNumber jsonNumber(assessment::FlowPerPower flowPerPower);
 

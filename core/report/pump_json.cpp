@@ -97,6 +97,22 @@ void putPath(JsonText& json, const Stage<HeadPath>& stage, const Assessment& ass
     });
 }
 
+void putCourse(JsonText& json, const StopCourse& course)
+{
+    json.beginObject("course");
+    put(json, "nearly_all", course.nearlyAll);
+    if (course.spillsAfter)
+        put(json, "spills_after", *course.spillsAfter);
+    std::vector<JsonNumber> times, levels;
+    for (const CoursePoint& point : course.sump) {
+        times.push_back(jsonNumber(point.time));
+        levels.push_back(jsonNumber(Amount(point.level)));
+    }
+    putSeries(json, "time", times);
+    putSeries(json, "level", levels);
+    json.endObject();
+}
+
 void putStop(JsonText& json, const PumpStop& stop, const plan::Plan& plan)
 {
     put(json, "start_level", stop.startLevel);
@@ -115,6 +131,8 @@ void putStop(JsonText& json, const PumpStop& stop, const plan::Plan& plan)
     put(json, "spill_level", stop.spillLevel);
     put(json, "room_left", stop.roomLeft);
     put(json, "spilled", stop.spilled);
+    if (stop.course)
+        putCourse(json, *stop.course);
 }
 
 } // namespace

@@ -121,6 +121,17 @@ void VesselLevelsSection::addPumpStopResult()
         [this](const assessment::Assessment& results) {
             return assessment::workingOfPumpStop(results, chosen().first());
         });
+    addResult(tr("95 % is down after"), [this](const assessment::Assessment& results) -> QString {
+        const auto* sump = assessment::find(results.sumps->sumps, chosen().first());
+        if (!sump || !sump->pumpStop || !sump->pumpStop->course)
+            return {};
+        const auto& course = *sump->pumpStop->course;
+        const auto display = chosen().display();
+        const QString down = display.quantityText(course.nearlyAll);
+        return course.spillsAfter
+                   ? tr("%1, spills after %2 (estimate)").arg(down, display.quantityText(*course.spillsAfter))
+                   : tr("%1 (estimate)").arg(down);
+    });
 }
 
 } // namespace sumpwright::ui::properties

@@ -2,6 +2,7 @@
 #include <cmath>
 #include <iostream>
 
+#include "core/hydraulics/overflow.hpp"
 #include "tests/core/assessment/assessing.hpp"
 #include "tests/support/sound_plan.hpp"
 
@@ -172,6 +173,64 @@ TEST(PumpStop, NamesThePumpsCoverInTheLowestState)
                 1e-12);
     ASSERT_TRUE(cover->front().needed.has_value());
     EXPECT_GT(units::inMetres(*cover->front().needed), 0.0);
+}
+
+// A tank of 1.2 m x 1.2 m that overflows only: the head over its lip by an independent integration in steps of 1 ms.
+TEST(StopCourse, BringsTheTankDownOverItsLipAsTheWeirLets)
+{
+    const SoundPlan plan;
+    const auto result = assess(plan.drawn);
+    const auto stop = stopOf(result, plan.sump);
+    ASSERT_TRUE(stop.course);
+    const auto& points = stop.course->sump;
+    ASSERT_GT(points.size(), 20U);
+    EXPECT_EQ(points.front().level, stop.startLevel);
+    EXPECT_LT(points.back().level, stop.level + units::metres(1e-9));
+    const double area = 1.2 * 1.2, sumpArea = 1.0 * 0.8;
+    double h = levelOf(result, plan.tank, WaterState::runningMost) - 0.8, time = 0.0;
+    for (std::size_t i = 2; i < points.size(); i += 7) {
+        for (; time < units::inSeconds(points[i].time); time += 1e-3)
+            h -= 1e-3 *
+                 units::inCubicMetresPerSecond(hydraulics::overflowFlow({units::millimetres(63.8)}, units::metres(h))) /
+                 area;
+        const double below = units::inMetres(stop.level) - units::inMetres(points[i].level);
+        EXPECT_NEAR(below * sumpArea, h * area, 2e-6) << time;
+    }
+}
+
+TEST(StopCourse, NeverFallsAndTellsWhenNearlyAllIsDown)
+{
+    const SoundPlan plan;
+    const auto stop = stopOf(assess(plan.drawn), plan.sump);
+    ASSERT_TRUE(stop.course);
+    for (std::size_t i = 1; i < stop.course->sump.size(); ++i) {
+        EXPECT_GE(stop.course->sump[i].time, stop.course->sump[i - 1].time);
+        EXPECT_GE(stop.course->sump[i].level, stop.course->sump[i - 1].level - units::metres(1e-12));
+    }
+    EXPECT_GT(stop.course->nearlyAll, units::seconds(1.0));
+    EXPECT_LT(stop.course->nearlyAll, stop.course->sump.back().time);
+    EXPECT_FALSE(stop.course->spillsAfter);
+}
+
+// 1.2 m x 1.2 m of tank down to a mouth at 0.6 m, at about 2 m3/h: minutes, not seconds.
+TEST(StopCourse, OfASiphonTakesAsLongAsItsWayBackLets)
+{
+    SoundPlan plan;
+    plan.drawn.changePort(plan.tank, plan.tankInlet,
+                          [](plan::Port& port) { port.level = units::elevationMetres(0.6); });
+    const auto stop = stopOf(assess(plan.drawn), plan.sump);
+    ASSERT_TRUE(stop.course);
+    ASSERT_TRUE(stop.course->spillsAfter);
+    EXPECT_GT(stop.spilled, units::litres(10.0));
+    EXPECT_GT(*stop.course->spillsAfter, units::seconds(30.0));
+    EXPECT_LT(*stop.course->spillsAfter, units::seconds(1800.0));
+}
+
+TEST(StopCourse, IsNotToldWhileThePumpIsOff)
+{
+    SoundPlan plan;
+    plan.drawn.changePump(plan.pump, [](plan::Pump& pump) { pump.running = false; });
+    EXPECT_FALSE(stopOf(assess(plan.drawn), plan.sump).course);
 }
 
 } // namespace
