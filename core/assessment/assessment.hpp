@@ -10,6 +10,7 @@
 #include "core/assessment/head_path.hpp"
 #include "core/assessment/pump_result.hpp"
 #include "core/assessment/run_result.hpp"
+#include "core/assessment/season_result.hpp"
 #include "core/assessment/site_result.hpp"
 #include "core/assessment/sump_result.hpp"
 #include "core/assessment/water_result.hpp"
@@ -27,6 +28,7 @@ struct Assessment {
     std::shared_ptr<const WaterResult> water = std::make_shared<const WaterResult>();
     std::shared_ptr<const FlowResult> flow = std::make_shared<const FlowResult>();
     std::shared_ptr<const PumpResults> pumps = std::make_shared<const PumpResults>();
+    std::shared_ptr<const SeasonResult> season = std::make_shared<const SeasonResult>();
     std::shared_ptr<const HeadPaths> headPaths = std::make_shared<const HeadPaths>();
     std::shared_ptr<const SumpResults> sumps = std::make_shared<const SumpResults>();
     std::shared_ptr<const FloorResult> floor = std::make_shared<const FloorResult>();

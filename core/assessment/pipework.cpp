@@ -52,13 +52,12 @@ const catalogue::RoughnessState* stateOf(plan::PipeCondition condition, const ca
     return nullptr;
 }
 
-void takeWalls(DrawnRun& drawn, const catalogue::Pipe& pipe, plan::PipeCondition condition,
-               const catalogue::Catalogue& tables)
+Walls wallsOf(const catalogue::Pipe& pipe, plan::PipeCondition condition, const catalogue::Catalogue& tables)
 {
     const catalogue::RoughnessState* state = stateOf(condition, tables);
-    drawn.roughness = state && condition != plan::PipeCondition::asNew ? std::max(pipe.roughnessNew, state->roughness)
-                                                                       : pipe.roughnessNew;
-    drawn.manningN = state ? state->manningN : 0.009;
+    return {state && condition != plan::PipeCondition::asNew ? std::max(pipe.roughnessNew, state->roughness)
+                                                             : pipe.roughnessNew,
+            state ? state->manningN : 0.009};
 }
 
 std::vector<Stretch> stretchesOf(const plan::Run& run)
@@ -104,7 +103,11 @@ DrawnRun drawnRun(const plan::Run& run, const PipeworkInput& input)
         drawn.length += stretch.length;
     if (const catalogue::Pipe* pipe = rowOf(input.catalogue->pipes(), run.pipeId)) {
         drawn.bore = pipe->bore;
-        takeWalls(drawn, *pipe, input.condition, *input.catalogue);
+        const Walls walls = wallsOf(*pipe, input.condition, *input.catalogue);
+        drawn.roughness = walls.roughness;
+        drawn.manningN = walls.manningN;
+        drawn.whenNew = wallsOf(*pipe, plan::PipeCondition::asNew, *input.catalogue);
+        drawn.whenFouled = wallsOf(*pipe, plan::PipeCondition::fouled, *input.catalogue);
     } else {
         drawn.fault = Reason{"pipe-unknown", "the pipe \"" + run.pipeId + "\" is not in the catalogue", run.id};
     }

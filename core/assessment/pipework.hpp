@@ -37,6 +37,12 @@ struct Stretch {
     friend bool operator==(const Stretch&, const Stretch&) = default;
 };
 
+struct Walls {
+    units::Length roughness;
+    double manningN = 0.0;
+    friend bool operator==(const Walls&, const Walls&) = default;
+};
+
 struct DrawnRun {
     base::Id id;
     plan::Service service = plan::Service::pressure;
@@ -47,6 +53,8 @@ struct DrawnRun {
     units::Length bore;
     units::Length roughness;
     double manningN = 0.0; // of the bore where it runs part full
+    Walls whenNew;         // the same walls at the two ends of their life
+    Walls whenFouled;
     std::vector<FittingLoss> fittings;
     double sumK = 0.0;
     bool shut = false;           // a closed valve

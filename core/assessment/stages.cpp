@@ -28,6 +28,8 @@ std::string_view nameOf(StageName stage)
         return "sumps";
     case StageName::pumps:
         return "pumps";
+    case StageName::season:
+        return "season";
     case StageName::headPaths:
         return "head-paths";
     case StageName::floor:
@@ -66,6 +68,10 @@ Assessment Stages::assess(const plan::Plan& plan)
         m_pumps.get({{pipework, circuits}, result.site->density, plan.site->powerPrice}, [](const PumpInput& in) {
             return pumpResultsOf(*in.flow.pipework, *in.flow.circuits, in.density, in.price);
         });
+    const plan::Site& site = *plan.site;
+    result.season =
+        m_season.get({pipework, basins, yearsWaterOf(site.designWater, site.coldestWater, site.warmestWater)},
+                     [](const SeasonInput& in) { return seasonOf(*in.pipework, *in.basins, in.water); });
     result.headPaths = m_headPaths.get({pipework, circuits},
                                        [](const FlowInput& in) { return headPathsOf(*in.pipework, *in.circuits); });
     result.floor =
@@ -94,6 +100,8 @@ std::uint64_t Stages::runsOf(StageName stage) const
         return m_sumps.runs();
     case StageName::pumps:
         return m_pumps.runs();
+    case StageName::season:
+        return m_season.runs();
     case StageName::headPaths:
         return m_headPaths.runs();
     case StageName::floor:

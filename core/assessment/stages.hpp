@@ -17,14 +17,29 @@
 #include "core/assessment/pipework.hpp"
 #include "core/assessment/pump_stop.hpp"
 #include "core/assessment/running.hpp"
+#include "core/assessment/season.hpp"
 
 namespace sumpwright::assessment
 {
 
-enum class StageName { site, pipework, basins, circuits, pumpStop, water, flow, sumps, pumps, headPaths, floor };
-inline constexpr std::array allStages{StageName::site,     StageName::pipework,  StageName::basins, StageName::circuits,
-                                      StageName::pumpStop, StageName::water,     StageName::flow,   StageName::sumps,
-                                      StageName::pumps,    StageName::headPaths, StageName::floor};
+enum class StageName {
+    site,
+    pipework,
+    basins,
+    circuits,
+    pumpStop,
+    water,
+    flow,
+    sumps,
+    pumps,
+    season,
+    headPaths,
+    floor
+};
+inline constexpr std::array allStages{StageName::site,     StageName::pipework,  StageName::basins,
+                                      StageName::circuits, StageName::pumpStop,  StageName::water,
+                                      StageName::flow,     StageName::sumps,     StageName::pumps,
+                                      StageName::season,   StageName::headPaths, StageName::floor};
 std::string_view nameOf(StageName stage);
 
 class Stages
@@ -71,6 +86,12 @@ private:
         Shared<Circuits> circuits;
         friend bool operator==(const FlowInput&, const FlowInput&) = default;
     };
+    struct SeasonInput {
+        Shared<Pipework> pipework;
+        Shared<std::vector<Basin>> basins;
+        PerYearEnd<units::Temperature> water;
+        friend bool operator==(const SeasonInput&, const SeasonInput&) = default;
+    };
     struct PumpInput {
         FlowInput flow;
         Stage<units::Density> density;
@@ -88,6 +109,7 @@ private:
     Memo<FlowInput, FlowResult> m_flow;
     Memo<StoppedInput, SumpResults> m_sumps;
     Memo<PumpInput, PumpResults> m_pumps;
+    Memo<SeasonInput, SeasonResult> m_season;
     Memo<FlowInput, HeadPaths> m_headPaths;
     Memo<LoadInput, FloorResult> m_floor;
 };

@@ -43,6 +43,8 @@ std::optional<Working> workingOfGrade(const Assessment& assessment, base::Id tee
 // Pumps. The duty point is shown as one pipe: that of the first run of the worst path, with the K that gives the whole
 // network's head.
 std::optional<Working> workingOfDutyPoint(const Assessment& assessment, base::Id pump, RunningState state);
+// The same at one end of the year, in the state of least flow.
+std::optional<Working> workingOfSeason(const Assessment& assessment, base::Id pump, YearEnd end);
 std::optional<Working> workingOfEnergy(const Assessment& assessment, base::Id pump);
 std::optional<Working> workingOfLift(const Assessment& assessment, base::Id pump); // of the worst path, least flow
 std::optional<Working> workingOfPumpHead(const Assessment& assessment, base::Id pump, units::Flow flow);

@@ -61,6 +61,17 @@ const RunFlow* flowOf(const Assessment& assessment, base::Id run, RunningState s
 const DutyPoint* dutyOf(const Assessment& assessment, base::Id pump, RunningState state); // with a flow above 0
 const VesselWater* waterOf(const Assessment& assessment, base::Id vessel, WaterState state);
 
+// Model or curve, and speed.
+void addPump(Working& working, const plan::Pump& pump);
+
+// From the pump's water to where its worst path ends.
+struct Lift {
+    units::Elevation from;
+    units::Elevation to;
+};
+std::optional<Lift> liftOf(const Assessment& assessment, const plan::Pump& pump, const HeadPath& path,
+                           RunningState state);
+
 // Bottom, area and medium of a vessel, as worksheets ask for them.
 void addVessel(Working& working, const Assessment& assessment, const plan::Vessel& vessel);
 

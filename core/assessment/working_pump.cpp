@@ -16,18 +16,14 @@ std::string curveText(const std::vector<plan::CurvePoint>& points)
     return text;
 }
 
+} // namespace
+
 void addPump(Working& working, const plan::Pump& pump)
 {
     working.inputs.push_back(pump.modelId.empty() ? WorkingInput{"points", curveText(pump.ownCurve)}
                                                   : WorkingInput{"pump", pump.modelId});
     working.inputs.push_back(ratioInput("speed", pump.speed));
 }
-
-// From the pump's water to where its worst path ends.
-struct Lift {
-    units::Elevation from;
-    units::Elevation to;
-};
 
 std::optional<Lift> liftOf(const Assessment& assessment, const plan::Pump& pump, const HeadPath& path,
                            RunningState state)
@@ -40,8 +36,6 @@ std::optional<Lift> liftOf(const Assessment& assessment, const plan::Pump& pump,
         return std::nullopt;
     return Lift{sump->level, end && end->level > port->level ? end->level : port->level};
 }
-
-} // namespace
 
 std::optional<Working> workingOfDutyPoint(const Assessment& assessment, base::Id pump, RunningState state)
 {

@@ -69,7 +69,15 @@ void checkSite(const Site& site, FaultFinder& faults)
     faults.words("floor_use", site.floorUse, limits::longestTag, false);
     if (site.altitude)
         faults.within("altitude", *site.altitude, units::metres(-500.0), units::metres(6000.0));
-    faults.within("design_water", site.designWater, units::celsius(0.0), units::celsius(40.0));
+    const units::Temperature freezing = units::celsius(0.0);
+    const units::Temperature hot = units::celsius(40.0);
+    faults.within("design_water", site.designWater, freezing, hot);
+    if (site.coldestWater)
+        faults.within("coldest_water", *site.coldestWater, freezing, hot);
+    if (site.warmestWater && faults.within("warmest_water", *site.warmestWater, freezing, hot) && site.coldestWater &&
+        *site.warmestWater < *site.coldestWater)
+        faults.fault("warmest_water", "plan.water-range", "the warmest water is colder than the coldest",
+                     "a temperature of at least " + units::format(*site.coldestWater) + ", or a lower coldest one");
     faults.within("design_air", site.designAir, units::celsius(-60.0), units::celsius(60.0));
     const auto capital = [](char letter) { return letter >= 'A' && letter <= 'Z'; };
     if (site.currency.size() != 3 || !std::all_of(site.currency.begin(), site.currency.end(), capital))

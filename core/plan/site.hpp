@@ -28,6 +28,8 @@ struct Site {
     std::string designer;
     std::optional<units::Length> altitude; // above sea level; no silent default
     units::Temperature designWater = units::celsius(20.0);
+    std::optional<units::Temperature> coldestWater; // in the year; absent: no colder than designed for
+    std::optional<units::Temperature> warmestWater; // absent: no warmer
     units::Temperature designAir = units::celsius(20.0);
     std::string currency = "EUR"; // ISO 4217
     std::optional<units::EnergyPrice> powerPrice;

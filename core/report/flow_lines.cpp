@@ -69,6 +69,18 @@ std::string fillText(const OpenFlow& open)
     return units::formatPercent(open.fullest) + (open.backedUp ? ", mouth under water" : "");
 }
 
+std::string seasonLines(const PumpSeason& season, const SeasonResult& year, const std::string& name)
+{
+    const auto line = [&](YearEnd end, const char* walls) {
+        const auto duty = [](const YearDuty& then) {
+            return shown(then.flow) + " at " + shown(then.head) + ", estimate";
+        };
+        return name + ", " + walls + " pipes and water of " + shown(year.water[end]) + ": " +
+               told(season.duty[end], duty) + "\n";
+    };
+    return line(YearEnd::fouledCold, "fouled") + line(YearEnd::newWarm, "new");
+}
+
 std::string pathLines(const Stage<HeadPath>& path, const Assessment& assessment)
 {
     if (!path)
@@ -114,6 +126,8 @@ std::string pumpLines(const Assessment& assessment)
                      [](const DutyPoint& duty) { return shown(duty.flow) + " at " + shown(duty.head); }) +
                 "\n";
         const Stage<DutyPoint>& duty = pump.duty[RunningState::least];
+        if (const PumpSeason* season = find(assessment.season->pumps, pump.id))
+            text += seasonLines(*season, *assessment.season, name);
         if (duty && duty->power && duty->power->costPerYear)
             text += name + ", cost: " + units::formatRatio(units::inCurrency(*duty->power->costPerYear)) + " " +
                     assessment.plan.site->currency + " a year\n";

@@ -121,6 +121,17 @@ const char* keyOf(assessment::RunningState state)
     return "";
 }
 
+const char* keyOf(assessment::YearEnd end)
+{
+    switch (end) {
+    case assessment::YearEnd::fouledCold:
+        return "fouled_cold";
+    case assessment::YearEnd::newWarm:
+        return "new_warm";
+    }
+    return "";
+}
+
 const char* keyOf(assessment::LoadCase loadCase)
 {
     switch (loadCase) {

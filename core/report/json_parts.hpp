@@ -76,6 +76,7 @@ void putSeries(JsonText& json, std::string_view key, const std::vector<JsonNumbe
 const char* keyOf(assessment::WaterState state);
 const char* keyOf(assessment::RunningState state);
 const char* keyOf(assessment::LoadCase loadCase);
+const char* keyOf(assessment::YearEnd end);
 
 // The sections, each a key of the whole object.
 void putVessels(JsonText& json, const assessment::Assessment& assessment);

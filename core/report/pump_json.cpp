@@ -75,6 +75,19 @@ void putDuty(JsonText& json, const PumpResult& pump, RunningState state, const A
     });
 }
 
+void putSeason(JsonText& json, const PumpSeason& season, const Assessment& assessment)
+{
+    json.beginObject("season");
+    for (const YearEnd end : bothYearEnds)
+        putStage(json, keyOf(end), season.duty[end], assessment.plan, [&](const YearDuty& duty) {
+            put(json, "water_temperature", assessment.season->water[end]);
+            put(json, "flow", duty.flow);
+            put(json, "head", duty.head);
+            putWorking(json, workingOfSeason(assessment, season.id, end));
+        });
+    json.endObject();
+}
+
 void putPath(JsonText& json, const Stage<HeadPath>& stage, const Assessment& assessment)
 {
     putStage(json, "head_path", stage, assessment.plan, [&](const HeadPath& path) {
@@ -157,6 +170,8 @@ void putPumps(JsonText& json, const Assessment& assessment)
         }
         putStage(json, "system_curve", pump.systemCurve, assessment.plan,
                  [&json](const std::vector<CurveSample>& samples) { putCurve(json, samples); });
+        if (const PumpSeason* season = find(assessment.season->pumps, pump.id))
+            putSeason(json, *season, assessment);
         if (const PumpHeadPath* path = find(assessment.headPaths->pumps, pump.id))
             putPath(json, path->path, assessment);
         json.endObject();

@@ -177,6 +177,12 @@ void putRun(JsonText& json, const RunResult& run, const Assessment& assessment)
             putWorking(json, workingOfRunLoss(assessment, run.id, state));
         });
     json.endObject();
+    if (const RunSeason* season = find(assessment.season->runs, run.id)) {
+        json.beginObject("season");
+        for (const YearEnd end : bothYearEnds)
+            putValueStage(json, keyOf(end), season->flow[end], assessment.plan);
+        json.endObject();
+    }
     json.endObject();
 }
 

@@ -15,10 +15,19 @@ constexpr Sentence ofFindings[] = {
     {"pump.beyond-curve", "{1} {runs|run} at {value}, beyond the end of {its|their} curve at {limit}."},
     {"pump.low-share",
      "{1} {gives|give} only {value} of {its|their} flow at no head; below {limit} most of the power is wasted."},
+    {"pump.less-when-fouled",
+     "With fouled pipes and the coldest water {1} {gives|give} about {value}, over 15 % less than "
+     "{limit} as designed."},
     {"pump.power-missing", "The electrical power of {1} is not known, so neither is {its|their} running cost."},
     {"pump.parallel-without-check", "{all} feed one main without non-return valves: when one stops, the other pumps "
                                     "back through it."},
     {"pump.uncovered", "With all beds flooded the water in {2} is {value} deep; {1} asks for {limit}."},
+    {"pump.near-dry",
+     "With all beds flooded the water in {2} is {value} deep; how much {1} needs is not known, most small "
+     "pumps draw air below {limit}."},
+    {"pump.swirl",
+     "With all beds flooded the water in {2} is {value} deep; about {limit} keep a swirl from drawing air into "
+     "{1}."},
     {"run.open-end", "{1} {has|have} an open end; {it counts|they count} as capped."},
     {"run.unfed", "{1} {is|are} cut off: no water level reaches {it|them}."},
     {"run.unknown-pipe",
@@ -37,6 +46,9 @@ constexpr Sentence ofFindings[] = {
     {"valve.no-table", "{2} is {value} open, but there is no table for a partly closed {subject}; it counts as open."},
     {"tee.low-pressure", "At {1} the pressure is below that of the air: {value}."},
     {"outlet.no-flow", "No water reaches {1} by {2}: its mouth at {value} lies above the reach of the pump."},
+    {"outlet.less-when-fouled",
+     "With fouled pipes and the coldest water {1} {gets|get} about {value} by {2}, over 15 % less than "
+     "{limit} as designed."},
     {"site.altitude-missing", "The altitude of the site is not given, so the air pressure is not computed."},
     {"site.water-temperature", "The design temperature of {value} lies outside 0 to 40 °C; flows are not computed."},
     {"sump.level-missing",
@@ -123,9 +135,12 @@ constexpr Sentence ofAdvice[] = {
     {"stronger-pump", "Choose a pump with more head, or lower the outlets."},
     {"throttle-or-larger-pump", "Choose a larger pump or throttle the flow until it lies on the curve."},
     {"less-head-loss", "Use larger pipes or less lift, or a pump made for this head."},
+    {"room-for-fouling", "Use a larger pipe or a pump with more to spare, or plan to clean the pipes."},
     {"enter-pump-power", "Enter the electrical power from the pump's plate."},
     {"add-non-return", "Put a non-return valve behind each pump."},
     {"raise-sump-level", "Raise the sump's running level, or use a wider sump."},
+    {"enter-least-depth", "Enter the least depth of water from the pump's papers, or raise the sump's running level."},
+    {"deeper-water-or-plate", "Raise the sump's running level, use a larger inlet, or lay a plate over the inlet."},
     {"connect-run", "Connect both ends to a port, a tee or a pump, or delete the {run|runs}."},
     {"choose-pipe", "Choose a pipe of the catalogue."},
     {"larger-pipe", "Use a larger pipe."},

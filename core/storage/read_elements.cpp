@@ -45,6 +45,8 @@ plan::Site siteIn(const JsonNode& node, const std::string& path, UnknownKeys& un
     site.designer = reader.text("designer");
     site.altitude = reader.optionalQuantity<units::Length>("altitude");
     site.designWater = reader.quantity<units::Temperature>("design_water");
+    site.coldestWater = reader.optionalQuantity<units::Temperature>("coldest_water");
+    site.warmestWater = reader.optionalQuantity<units::Temperature>("warmest_water");
     site.designAir = reader.quantity<units::Temperature>("design_air");
     site.currency = reader.text("currency");
     site.powerPrice = reader.optionalQuantity<units::EnergyPrice>("power_price");

@@ -97,6 +97,8 @@ std::string fullText()
     system.apply(plan::setClearHeight(units::metres(2.4)));
     system.apply(plan::setFloorThickness(units::metres(0.1)));
     system.apply(plan::setFloorUse("garage"));
+    system.apply(plan::setColdestWater(units::celsius(6)));
+    system.apply(plan::setWarmestWater(units::celsius(27)));
     const plan::Run main = system.runOf(system.main);
     system.run(plan::OntoRun{system.main, units::inMetres(main.vertices[1].at.y - main.vertices[0].at.y) /
                                               units::inMetres(plan::lengthOf(main))},

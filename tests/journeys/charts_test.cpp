@@ -113,6 +113,9 @@ Told dutyOf(const Json& json)
     Told told;
     const Json& duty = pump.at("duty").at("least");
     told["Duty point"] = {first(duty.at("flow")), first(duty.at("head"))};
+    for (const auto& [name, end] :
+         {std::pair{"Fouled, coldest water", "fouled_cold"}, {"New, warmest water", "new_warm"}})
+        told[name] = {first(pump.at("season").at(end).at("flow")), first(pump.at("season").at(end).at("head"))};
     const auto add = [&](const std::string& name, const Json& curve, double highest) {
         for (std::size_t i = 0; i < curve.at("flow").at("values").size(); ++i) {
             if (curve.at("head").at("values").at(i).get<double>() > highest)

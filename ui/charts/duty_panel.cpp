@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include <QAreaSeries>
 #include <QChart>
 #include <QComboBox>
 #include <QLegend>
@@ -23,7 +24,10 @@ namespace sumpwright::ui::charts
 namespace
 {
 
+constexpr double yearShade = 0.15; // of full water blue, behind the curves
+
 using assessment::RunningState;
+using assessment::YearEnd;
 
 const char* flowUnit(const text::DisplaySettings& display)
 {
@@ -47,23 +51,34 @@ QList<QPointF> pointsOf(const std::vector<assessment::CurveSample>& samples, con
     return points;
 }
 
+std::optional<assessment::FlowSpan> spanOf(const assessment::Assessment& results, base::Id pump)
+{
+    const auto* season = assessment::find(results.season->pumps, pump);
+    if (!season || !season->duty[YearEnd::fouledCold] || !season->duty[YearEnd::newWarm])
+        return std::nullopt;
+    return assessment::spanOf(season->duty[YearEnd::fouledCold]->flow, season->duty[YearEnd::newWarm]->flow);
+}
+
 } // namespace
 
 DutyPanel::DutyPanel(document::Document& document, DisplayNow display, QWidget* parent)
     : ChartPanel(document, std::move(display), tr("What does the pump do?"), parent), m_choice(new QComboBox(this)),
-      m_pumpCurve(new QLineSeries), m_systemCurve(new QLineSeries), m_point(new QScatterSeries),
-      m_flowAxis(new QValueAxis), m_headAxis(new QValueAxis)
+      m_bandTop(new QLineSeries(this)), m_bandFoot(new QLineSeries(this)),
+      m_band(new QAreaSeries(m_bandTop, m_bandFoot)), m_pumpCurve(new QLineSeries), m_systemCurve(new QLineSeries),
+      m_point(new QScatterSeries), m_flowAxis(new QValueAxis), m_headAxis(new QValueAxis)
 {
     m_choice->setAccessibleName(tr("Pump shown"));
     m_choice->setVisible(false);
     addControl(m_choice);
     connect(m_choice, &QComboBox::activated, this, &ChartPanel::refresh);
+    m_band->setName(tr("Through the year"));
     m_pumpCurve->setName(tr("Pump"));
     m_systemCurve->setName(tr("Pipework"));
     m_point->setName(tr("Duty point"));
     chart().addAxis(m_flowAxis, Qt::AlignBottom);
     chart().addAxis(m_headAxis, Qt::AlignLeft);
-    for (QXYSeries* series : std::initializer_list<QXYSeries*>{m_pumpCurve, m_systemCurve, m_point}) {
+    for (QAbstractSeries* series :
+         std::initializer_list<QAbstractSeries*>{m_band, m_pumpCurve, m_systemCurve, m_point}) {
         chart().addSeries(series);
         series->attachAxis(m_flowAxis);
         series->attachAxis(m_headAxis);
@@ -93,6 +108,7 @@ const assessment::PumpResult* DutyPanel::choose(const assessment::Assessment& re
 
 void DutyPanel::clear()
 {
+    drawBand(std::nullopt, style::themeOf(*this));
     m_pumpCurve->clear();
     m_systemCurve->clear();
     m_point->clear();
@@ -124,6 +140,22 @@ void DutyPanel::drawCurves(const assessment::PumpResult& pump, const style::Them
     const QString flowTitle = QString::fromLatin1(flowUnit(now));
     m_flowAxis->setTitleText(tr("Flow Q (%1)").arg(flowTitle));
     m_headAxis->setTitleText(tr("Head H (%1)").arg(QString::fromLatin1(headUnit(now))));
+}
+
+// From fouled pipes and cold water to new pipes and warm water, over the whole height.
+void DutyPanel::drawBand(std::optional<assessment::FlowSpan> span, const style::Theme& theme)
+{
+    QList<QPointF> top, foot;
+    if (span)
+        for (const units::Flow& flow : {span->least, span->most}) {
+            top << QPointF(units::inUnit(flow, flowUnit(display())), m_headAxis->max());
+            foot << QPointF(units::inUnit(flow, flowUnit(display())), 0.0);
+        }
+    m_bandTop->replace(top);
+    m_bandFoot->replace(foot);
+    m_band->setVisible(span.has_value());
+    m_band->setBrush(style::loadShade(theme, yearShade));
+    m_band->setPen(QPen(theme.faint, 1.0));
 }
 
 void DutyPanel::tell(const assessment::Assessment& results, const assessment::PumpResult& pump)
@@ -158,10 +190,20 @@ void DutyPanel::tell(const assessment::Assessment& results, const assessment::Pu
                     .arg(now.quantityText(duty->power->electrical), now.percentText(duty->power->wireToWater, 2));
         if (duty->beyondCurve)
             sentence += tr(" That is beyond the end of its curve.");
+        if (const auto span = spanOf(results, id))
+            sentence += tr(" Through the year about %1 to %2, as pipes foul and the water cools.")
+                            .arg(now.quantityText(span->least), now.quantityText(span->most));
         setSentence(sentence);
     } else {
         setSentence(tr("%1 – %2.", "pump and why there is no duty point").arg(name, text::whyMissing(duty)));
     }
+    if (const auto* season = assessment::find(results.season->pumps, id))
+        for (const YearEnd end : assessment::bothYearEnds)
+            if (season->duty[end])
+                add(text::heading(text::nameOf(end)), season->duty[end]->flow, season->duty[end]->head,
+                    [id, end](const assessment::Assessment& current) {
+                        return assessment::workingOfSeason(current, id, end);
+                    });
     for (const auto& sample : pump.pumpCurve) {
         const units::Flow flow = sample.flow;
         add(tr("Pump"), flow, sample.head, [id, flow](const assessment::Assessment& current) {
@@ -185,6 +227,7 @@ void DutyPanel::draw(const assessment::Assessment& results, const style::Theme& 
         return;
     }
     drawCurves(*pump, theme);
+    drawBand(spanOf(results, pump->id), theme);
     tell(results, *pump);
 }
 

@@ -1,10 +1,14 @@
 // DutyPanel: what does the pump do? Its curve, the curve of the pipework and the point where they meet; head against
-// flow, state of least flow. With several pumps a choice above the chart, or the selected pump.
+// flow, state of least flow; a band shows what the year makes of it. With several pumps a choice above the chart, or
+// the selected pump.
 #pragma once
+
+#include <optional>
 
 #include "ui/charts/chart_panel.hpp"
 
 QT_BEGIN_NAMESPACE
+class QAreaSeries;
 class QComboBox;
 class QLineSeries;
 class QScatterSeries;
@@ -28,9 +32,13 @@ private:
     const assessment::PumpResult* choose(const assessment::Assessment& results);
     void clear();
     void drawCurves(const assessment::PumpResult& pump, const style::Theme& theme);
+    void drawBand(std::optional<assessment::FlowSpan> span, const style::Theme& theme);
     void tell(const assessment::Assessment& results, const assessment::PumpResult& pump);
 
     QComboBox* m_choice;
+    QLineSeries* m_bandTop;
+    QLineSeries* m_bandFoot;
+    QAreaSeries* m_band; // takes neither into the chart
     QLineSeries* m_pumpCurve;
     QLineSeries* m_systemCurve;
     QScatterSeries* m_point;

@@ -8,6 +8,7 @@
 #include "ui/style/palette.hpp"
 #include "ui/style/type.hpp"
 #include "ui/text/display.hpp"
+#include "ui/text/names.hpp"
 
 namespace sumpwright::ui::charts
 {
@@ -32,8 +33,11 @@ void SignButton::show(const Sign& sign, bool stale)
     QString spoken = sign.label + QStringLiteral(": ") + sign.value;
     if (!sign.worse.isEmpty())
         spoken += QStringLiteral(", ") + sign.worse;
+    if (!sign.detail.isEmpty())
+        spoken += QStringLiteral(", ") + sign.detail;
     setAccessibleName(spoken);
-    setToolTip(sign.chart.isEmpty() ? tr("Show the findings") : tr("Show the chart behind this figure"));
+    const QString what = sign.chart.isEmpty() ? tr("Show the findings") : tr("Show the chart behind this figure");
+    setToolTip(sign.detail.isEmpty() ? what : text::heading(sign.detail) + QStringLiteral("\n") + what);
     update();
 }
 
@@ -42,6 +46,7 @@ void SignButton::showNothing()
     Sign none = m_sign;
     none.value = text::absentText();
     none.worse.clear();
+    none.detail.clear();
     none.bad = false;
     show(none, true);
 }

@@ -15,6 +15,7 @@ using assessment::LoadCase;
 using assessment::RunningState;
 using assessment::Severity;
 using assessment::WaterState;
+using assessment::YearEnd;
 
 struct Words {
     Q_DECLARE_TR_FUNCTIONS(VitalSigns)
@@ -55,12 +56,23 @@ std::optional<Room> leastRoom(const assessment::Assessment& results)
     return room;
 }
 
-const assessment::DutyPoint* firstDuty(const assessment::Assessment& results)
+const assessment::PumpResult* firstPump(const assessment::Assessment& results)
 {
     for (const auto& pump : results.pumps->pumps)
         if (pump.duty[RunningState::least].ok())
-            return &*pump.duty[RunningState::least];
+            return &pump;
     return nullptr;
+}
+
+QString yearOf(const assessment::Assessment& results, const assessment::PumpResult& pump,
+               const text::DisplaySettings& display)
+{
+    const auto* season = assessment::find(results.season->pumps, pump.id);
+    if (!season || !season->duty[YearEnd::fouledCold] || !season->duty[YearEnd::newWarm])
+        return {};
+    const auto span = assessment::spanOf(season->duty[YearEnd::fouledCold]->flow, season->duty[YearEnd::newWarm]->flow);
+    return Words::tr("through the year about %1 to %2")
+        .arg(display.quantityText(span.least), display.quantityText(span.most));
 }
 
 void addWater(std::vector<Sign>& signs, const assessment::Assessment& results, const text::DisplaySettings& display)
@@ -72,22 +84,26 @@ void addWater(std::vector<Sign>& signs, const assessment::Assessment& results, c
                          Words::tr("Water"),
                          display.quantityText(total->all()),
                          {},
+                         {},
                          false});
 }
 
 void addDuty(std::vector<Sign>& signs, const assessment::Assessment& results, const assessment::Assessment* before,
              const text::DisplaySettings& display)
 {
-    const auto* duty = firstDuty(results);
-    if (!duty)
+    const auto* first = firstPump(results);
+    if (!first)
         return;
-    const auto* earlier = before ? firstDuty(*before) : nullptr;
+    const auto& duty = first->duty[RunningState::least];
+    const auto* pumpBefore = before ? firstPump(*before) : nullptr;
+    const auto* earlier = pumpBefore ? &*pumpBefore->duty[RunningState::least] : nullptr;
     const auto pumps = results.pumps->pumps.size();
     signs.push_back(
         {QStringLiteral("duty"), QStringLiteral("duty"),
          pumps > 1 ? Words::tr("First of %n pumps", nullptr, static_cast<int>(pumps)) : Words::tr("Pump duty"),
          Words::tr("%1 at %2").arg(display.quantityText(duty->flow), display.quantityText(duty->head)),
-         earlier ? lessThanBefore(duty->flow, earlier->flow, display) : QString(), duty->beyondCurve});
+         earlier ? lessThanBefore(duty->flow, earlier->flow, display) : QString(), yearOf(results, *first, display),
+         duty->beyondCurve});
 }
 
 void addSump(std::vector<Sign>& signs, const assessment::Assessment& results, const assessment::Assessment* before,
@@ -97,10 +113,14 @@ void addSump(std::vector<Sign>& signs, const assessment::Assessment& results, co
     if (!room)
         return;
     const auto earlier = before ? leastRoom(*before) : std::nullopt;
-    signs.push_back({QStringLiteral("sump"), QStringLiteral("water"), Words::tr("Sump room after pump stop"),
+    signs.push_back({QStringLiteral("sump"),
+                     QStringLiteral("water"),
+                     Words::tr("Sump room after pump stop"),
                      room->spills ? Words::tr("spills %1").arg(display.quantityText(-room->least))
                                   : display.quantityText(room->least),
-                     earlier ? lessThanBefore(room->least, earlier->least, display) : QString(), room->spills});
+                     earlier ? lessThanBefore(room->least, earlier->least, display) : QString(),
+                     {},
+                     room->spills});
 }
 
 void addFloor(std::vector<Sign>& signs, const assessment::Assessment& results, const assessment::Assessment* before,
@@ -112,10 +132,14 @@ void addFloor(std::vector<Sign>& signs, const assessment::Assessment& results, c
     QString worse;
     if (before && before->floor->in(LoadCase::toRim).ok())
         worse = moreThanBefore(total->weight, before->floor->in(LoadCase::toRim)->weight, display);
-    signs.push_back({QStringLiteral("floor"), QStringLiteral("floor"), Words::tr("Floor load, to the rim"),
+    signs.push_back({QStringLiteral("floor"),
+                     QStringLiteral("floor"),
+                     Words::tr("Floor load, to the rim"),
                      Words::tr("%1, worst %2")
                          .arg(display.quantityText(total->weight), display.quantityText(total->worstFootprint)),
-                     worse, false});
+                     worse,
+                     {},
+                     false});
 }
 
 struct Counts {
@@ -160,8 +184,13 @@ void addFindings(std::vector<Sign>& signs, const assessment::Assessment& results
         if (more > 0)
             worse = Words::tr("%n more", nullptr, more);
     }
-    signs.push_back({QStringLiteral("findings"), QString(), Words::tr("Findings"),
-                     parts.isEmpty() ? Words::tr("none") : parts.join(QStringLiteral(", ")), worse, counts.errors > 0});
+    signs.push_back({QStringLiteral("findings"),
+                     QString(),
+                     Words::tr("Findings"),
+                     parts.isEmpty() ? Words::tr("none") : parts.join(QStringLiteral(", ")),
+                     worse,
+                     {},
+                     counts.errors > 0});
 }
 
 } // namespace

@@ -19,6 +19,7 @@ struct Sign {
     QString label;    // "Pump duty"
     QString value;    // "5 230 L/h at 2.10 m"
     QString worse;    // "12 L less than before"; empty: no worse
+    QString detail;   // said on asking: "through the year about 1 900 L/h to 2 300 L/h"; often empty
     bool bad = false; // something spills, does not hold, or is an error
 };
 

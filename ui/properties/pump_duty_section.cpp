@@ -10,6 +10,8 @@ PumpDutySection::PumpDutySection(Chosen about, QWidget* parent) : Section(std::m
 {
     for (const auto state : assessment::allRunningStates)
         addDuty(state);
+    for (const auto end : assessment::bothYearEnds)
+        addSeason(end);
     addPower();
 }
 
@@ -31,6 +33,27 @@ void PumpDutySection::addDuty(assessment::RunningState state)
         },
         [this, state](const assessment::Assessment& results) {
             return assessment::workingOfDutyPoint(results, chosen().first(), state);
+        });
+}
+
+void PumpDutySection::addSeason(assessment::YearEnd end)
+{
+    addResult(
+        text::heading(text::nameOf(end)),
+        [this, end](const assessment::Assessment& results) -> QString {
+            const auto* season = assessment::find(results.season->pumps, chosen().first());
+            if (!season)
+                return {};
+            const auto& duty = season->duty[end];
+            if (!duty)
+                return text::whyMissing(duty);
+            const auto display = chosen().display();
+            return tr("about %1 at %2, water at %3", "flow, head, temperature")
+                .arg(display.quantityText(duty->flow), display.quantityText(duty->head),
+                     display.quantityText(results.season->water[end]));
+        },
+        [this, end](const assessment::Assessment& results) {
+            return assessment::workingOfSeason(results, chosen().first(), end);
         });
 }
 

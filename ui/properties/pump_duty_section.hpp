@@ -1,4 +1,4 @@
-// What one pump does: duty point in both running states, power, energy.
+// What one pump does: duty point in both running states and at both ends of the year, power, energy.
 #pragma once
 
 #include "ui/properties/section.hpp"
@@ -15,6 +15,7 @@ public:
 
 private:
     void addDuty(assessment::RunningState state);
+    void addSeason(assessment::YearEnd end);
     void addPower();
 };
 

@@ -45,6 +45,7 @@ SiteConditionsSection::SiteConditionsSection(Chosen about, QWidget* parent)
     addRow(water, quantityField<units::Temperature>(
                       water, ofSite<units::Temperature>([](const auto& site) { return site.designWater; }),
                       &plan::setDesignWater));
+    addYearsWaterRows();
     const QString air = tr("Design air temperature");
     addRow(air,
            quantityField<units::Temperature>(
@@ -53,6 +54,18 @@ SiteConditionsSection::SiteConditionsSection(Chosen about, QWidget* parent)
     const QString north = tr("Direction of north");
     addRow(north, quantityField<units::Angle>(north, ofSite<units::Angle>([](const auto& site) { return site.north; }),
                                               &plan::setNorth));
+}
+
+void SiteConditionsSection::addYearsWaterRows()
+{
+    const auto row = [this](const QString& label, std::optional<units::Temperature> plan::Site::*which, auto edit) {
+        addRow(label,
+               optionalField<units::Temperature>(
+                   label, ofSite<std::optional<units::Temperature>>([which](const auto& site) { return site.*which; }),
+                   edit, tr("as designed")));
+    };
+    row(tr("Coldest water in the year"), &plan::Site::coldestWater, &plan::setColdestWater);
+    row(tr("Warmest water in the year"), &plan::Site::warmestWater, &plan::setWarmestWater);
 }
 
 void SiteConditionsSection::addPipeConditionRow()

@@ -23,6 +23,7 @@ public:
     explicit SiteConditionsSection(Chosen chosen, QWidget* parent = nullptr);
 
 private:
+    void addYearsWaterRows();
     void addPipeConditionRow();
 };
 

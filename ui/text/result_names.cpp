@@ -39,6 +39,17 @@ QString nameOf(assessment::RunningState state)
     return {};
 }
 
+QString nameOf(assessment::YearEnd end)
+{
+    switch (end) {
+    case assessment::YearEnd::fouledCold:
+        return Results::tr("fouled, coldest water");
+    case assessment::YearEnd::newWarm:
+        return Results::tr("new, warmest water");
+    }
+    return {};
+}
+
 QString nameOf(assessment::LoadCase loadCase)
 {
     switch (loadCase) {

@@ -12,6 +12,7 @@ namespace sumpwright::ui::text
 
 QString nameOf(assessment::WaterState state);
 QString nameOf(assessment::RunningState state);
+QString nameOf(assessment::YearEnd end);
 QString nameOf(assessment::LoadCase loadCase);
 QString nameOf(assessment::HeldBy heldBy);
 QString nameOf(assessment::Trust trust);

@@ -33,6 +33,7 @@ constexpr std::array wordings{
     Wording{"edit.clear-height", QT_TRANSLATE_NOOP("UndoNames", "Change clear height")},
     Wording{"edit.clearances", QT_TRANSLATE_NOOP("UndoNames", "Change clearances")},
     Wording{"edit.client", QT_TRANSLATE_NOOP("UndoNames", "Change client")},
+    Wording{"edit.coldest-water", QT_TRANSLATE_NOOP("UndoNames", "Change coldest water")},
     Wording{"edit.connect", QT_TRANSLATE_NOOP("UndoNames", "Connect %1")},
     Wording{"edit.currency", QT_TRANSLATE_NOOP("UndoNames", "Change currency")},
     Wording{"edit.delete", QT_TRANSLATE_NOOP("UndoNames", "Delete %1")},
@@ -113,6 +114,7 @@ constexpr std::array wordings{
     Wording{"edit.vessel-kind", QT_TRANSLATE_NOOP("UndoNames", "Change kind of %1")},
     Wording{"edit.wall-height", QT_TRANSLATE_NOOP("UndoNames", "Change wall height of %1")},
     Wording{"edit.wall-thickness", QT_TRANSLATE_NOOP("UndoNames", "Change wall thickness of %1")},
+    Wording{"edit.warmest-water", QT_TRANSLATE_NOOP("UndoNames", "Change warmest water")},
 };
 
 const Wording* wordingOf(std::string_view intent)

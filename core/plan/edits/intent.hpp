@@ -78,6 +78,8 @@ inline constexpr std::array allIntents = std::to_array<std::string_view>({
     "edit.designer",
     "edit.altitude",
     "edit.design-water",
+    "edit.coldest-water",
+    "edit.warmest-water",
     "edit.design-air",
     "edit.currency",
     "edit.power-price",

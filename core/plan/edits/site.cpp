@@ -33,6 +33,16 @@ Edit setDesignWater(units::Temperature temperature)
     return setSite("edit.design-water", &Site::designWater, temperature);
 }
 
+Edit setColdestWater(std::optional<units::Temperature> temperature)
+{
+    return setSite("edit.coldest-water", &Site::coldestWater, temperature);
+}
+
+Edit setWarmestWater(std::optional<units::Temperature> temperature)
+{
+    return setSite("edit.warmest-water", &Site::warmestWater, temperature);
+}
+
 Edit setDesignAir(units::Temperature temperature) { return setSite("edit.design-air", &Site::designAir, temperature); }
 
 Edit setCurrency(std::string currency) { return setSite("edit.currency", &Site::currency, std::move(currency)); }

@@ -14,6 +14,8 @@ Edit setClient(std::string client);
 Edit setDesigner(std::string designer);
 Edit setAltitude(std::optional<units::Length> altitude);
 Edit setDesignWater(units::Temperature temperature);
+Edit setColdestWater(std::optional<units::Temperature> temperature); // in the year
+Edit setWarmestWater(std::optional<units::Temperature> temperature);
 Edit setDesignAir(units::Temperature temperature);
 Edit setCurrency(std::string currency); // three capital letters, ISO 4217
 Edit setPowerPrice(std::optional<units::EnergyPrice> price);

@@ -46,6 +46,21 @@ void secondPump(P& p)
                 {{1.0, 1.0, 0.1}, {0.7, 1.0, 1.2}, {1.0, 2.2, 1.2}});
 }
 
+// A strong pump that spends its head on the friction of a thin riser of 60 m, drawn for new pipe.
+void thinAndLong(P& p)
+{
+    p.drawn.changeSite([](plan::Site& site) {
+        site.pipeCondition = plan::PipeCondition::asNew;
+        site.coldestWater = units::celsius(4.0);
+    });
+    p.drawn.changePump(p.pump, [](plan::Pump& pump) { pump.modelId = "G15000"; });
+    p.drawn.changeRun(p.riser, [](plan::Run& run) {
+        run.pipeId = "pvcu-pn16-20";
+        run.vertices.insert(run.vertices.begin() + 2, run.vertices[1]);
+        run.vertices[2].at.x = units::metres(-29.0);
+    });
+}
+
 // The tank's branch led over a height and down again.
 void crest(P& p, double level)
 {
@@ -127,10 +142,18 @@ std::vector<RuleFixture> pumpFixtures()
          [](P& p) { p.drawn.changePump(p.pump, [](plan::Pump& pump) { pump.speed = 0.3; }); }},
         {"pump.beyond-curve", Severity::warning, [](P& p) { ownCurve(p, 500.0, 2.0); }},
         {"pump.low-share", Severity::warning, [](P& p) { p.drawn.valve(p.riser, "ball-valve", 1.0, 3000.0); }},
+        {"pump.less-when-fouled", Severity::warning, thinAndLong},
+        {"outlet.less-when-fouled", Severity::warning, thinAndLong},
         {"pump.power-missing", Severity::note, [](P& p) { ownCurve(p, 4000.0, 0.5); }},
         {"pump.parallel-without-check", Severity::warning, secondPump},
         {"pump.uncovered", Severity::error,
          [](P& p) { p.drawn.changePump(p.pump, [](plan::Pump& pump) { pump.leastDepth = units::metres(0.3); }); }},
+        {"pump.near-dry", Severity::warning,
+         [](P& p) {
+             ownCurve(p, 2500.0, 0.5);
+             sumpLevel(p, 0.24);
+         }},
+        {"pump.swirl", Severity::note, [](P& p) { sumpLevel(p, 0.27); }},
         {"run.open-end", Severity::error,
          [](P& p) { p.drawn.changeRun(p.branch1, [](plan::Run& run) { run.to = plan::OpenEnd{}; }); }},
         {"run.unfed", Severity::warning, island},

@@ -36,6 +36,19 @@ TEST(Floor, TakesFallDrainHeightAndThickness)
     drawn.apply(setDrainPoint(std::nullopt));
 }
 
+TEST(Site, KeepsTheColdestWaterBelowTheWarmest)
+{
+    test::EditedPlan drawn;
+    drawn.apply(setColdestWater(units::celsius(6)));
+    drawn.apply(setWarmestWater(units::celsius(27)));
+    EXPECT_EQ(drawn.plan.site->coldestWater, units::celsius(6));
+    EXPECT_EQ(drawn.plan.site->warmestWater, units::celsius(27));
+    EXPECT_EQ(drawn.refusalOf(setColdestWater(units::celsius(28))), "plan.water-range");
+    EXPECT_EQ(drawn.refusalOf(setWarmestWater(units::celsius(5))), "plan.water-range");
+    drawn.apply(setWarmestWater(std::nullopt));
+    drawn.apply(setColdestWater(units::celsius(28)));
+}
+
 TEST(Site, RefusesWhatNoSiteHas)
 {
     test::EditedPlan drawn;
@@ -48,6 +61,8 @@ TEST(Site, RefusesWhatNoSiteHas)
     drawn.apply(setCurrency("AUD"));
     EXPECT_EQ(drawn.refusalOf(setAltitude(units::metres(9000))), "plan.out-of-range");
     EXPECT_EQ(drawn.refusalOf(setDesignWater(units::celsius(41))), "plan.out-of-range");
+    EXPECT_EQ(drawn.refusalOf(setColdestWater(units::celsius(-1))), "plan.out-of-range");
+    EXPECT_EQ(drawn.refusalOf(setWarmestWater(units::celsius(41))), "plan.out-of-range");
     EXPECT_EQ(drawn.refusalOf(setDesignWater(units::celsius(std::nan("")))), "plan.not-finite");
     EXPECT_EQ(drawn.refusalOf(setDesignAir(units::celsius(-61))), "plan.out-of-range");
     EXPECT_EQ(drawn.refusalOf(setCurrency("Euro")), "plan.currency");

@@ -5,6 +5,7 @@
 
 #include "core/findings/rules.hpp"
 #include "core/report/assessment_text.hpp"
+#include "core/units/format.hpp"
 #include "tests/core/report/assessed.hpp"
 #include "tests/support/json_schema.hpp"
 #include "tests/support/manifolds.hpp"
@@ -69,6 +70,34 @@ TEST(AssessmentJson, TellsTheResultsTheAssessmentHolds)
         head += step.at("head").at("value").get<double>();
     EXPECT_NEAR(head, duty.at("head").at("value").get<double>(), 1e-9);
     EXPECT_EQ(document.at("findings").size(), result.findings->list.size());
+}
+
+TEST(AssessmentJson, TellsBothEndsOfTheYearAndTheTextDoesToo)
+{
+    SoundPlan plan;
+    plan.drawn.changeSite([](plan::Site& site) {
+        site.coldestWater = units::celsius(4.0);
+        site.warmestWater = units::celsius(29.0);
+    });
+    const auto result = assessed(plan.drawn);
+    const json document = json::parse(report::assessmentJson(result));
+    const json& season = document.at("pumps").at(0).at("season");
+    const auto& held = result.season->pumps.front().duty[assessment::YearEnd::fouledCold];
+    EXPECT_EQ(season.at("fouled_cold").at("flow").at("value").get<double>(), units::inCubicMetresPerSecond(held->flow));
+    EXPECT_NEAR(season.at("fouled_cold").at("water_temperature").at("value").get<double>(), 4.0, 1e-9);
+    EXPECT_EQ(season.at("new_warm").at("working").at("worksheet"), "pump-duty");
+    int pressure = 0;
+    for (const json& run : document.at("runs"))
+        if (run.at("service") == "pressure") {
+            EXPECT_GT(run.at("season").at("new_warm").at("value").get<double>(), 0.0);
+            ++pressure;
+        } else {
+            EXPECT_FALSE(run.contains("season"));
+        }
+    EXPECT_EQ(pressure, 5);
+    const std::string text = report::assessmentLines(result);
+    for (const std::string& piece : {std::string("fouled pipes and water of "), units::format(held->flow)})
+        EXPECT_NE(text.find(piece), std::string::npos) << piece;
 }
 
 TEST(AssessmentJson, SaysWhyAStageIsMissing)

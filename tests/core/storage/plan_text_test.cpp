@@ -69,6 +69,19 @@ TEST(PlanText, WritesQuantitiesAsPeopleReadThem)
         EXPECT_NE(text.find(piece), std::string::npos) << piece;
 }
 
+// Absent, as in files from before: the design temperature holds all year, and the file is written back without them.
+TEST(PlanText, WritesTheYearsWaterOnlyWhereItIsGiven)
+{
+    test::SmallSystem system;
+    EXPECT_EQ(saveText(system.plan).find("coldest_water"), std::string::npos);
+    system.apply(plan::setColdestWater(units::celsius(6)));
+    system.apply(plan::setWarmestWater(units::celsius(27)));
+    const std::string text = saveText(system.plan);
+    EXPECT_NE(text.find("\"coldest_water\": \"6 degC\""), std::string::npos);
+    EXPECT_NE(text.find("\"warmest_water\": \"27 degC\""), std::string::npos);
+    EXPECT_TRUE(loaded(text).plan == system.plan);
+}
+
 TEST(PlanText, GivesNewElementsIdsAboveAllInTheFile)
 {
     const test::SmallSystem system;
