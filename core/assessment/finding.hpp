@@ -27,6 +27,7 @@ struct Finding {
     std::size_t alike = 1;          // so many of the first elements it holds for, each by itself
     Amount value;
     Amount limit;
+    Amount beside;       // a further amount its sentence tells
     std::string subject; // what the value belongs to where the elements do not say it: a catalogue id, a count
     std::string source;  // key in the table of sources; "common-practice": no source
     std::string mend;    // id of the advice

@@ -64,6 +64,7 @@ Tables readTables(const TableTexts& texts)
     addRows(texts, "media.json", known, readMedium, tables.media);
     addRows(texts, "live_loads.json", known, readLiveLoad, tables.liveLoads);
     addRows(texts, "vessels.json", known, readVessel, tables.vessels);
+    addRows(texts, "supports.json", known, readSupport, tables.supports);
     return tables;
 }
 

@@ -15,6 +15,7 @@
 #include "core/catalogue/pipe.hpp"
 #include "core/catalogue/provenance.hpp"
 #include "core/catalogue/pump.hpp"
+#include "core/catalogue/support.hpp"
 #include "core/catalogue/vessel_template.hpp"
 
 namespace sumpwright::catalogue
@@ -32,6 +33,7 @@ struct Tables {
     std::vector<Medium> media;
     std::vector<LiveLoad> liveLoads;
     std::vector<VesselTemplate> vessels;
+    std::vector<Support> supports;
 };
 
 class Catalogue
@@ -54,6 +56,7 @@ public:
     const std::vector<Medium>& media() const { return m_tables.media; }
     const std::vector<LiveLoad>& liveLoads() const { return m_tables.liveLoads; }
     const std::vector<VesselTemplate>& vessels() const { return m_tables.vessels; }
+    const std::vector<Support>& supports() const { return m_tables.supports; }
 
     // By id, or a Refusal "catalogue.unknown-id" that names the nearest ids. Pointers live as long as the catalogue.
     base::Outcome<const Source*> source(std::string_view id) const;

@@ -134,4 +134,29 @@ VesselTemplate readVessel(const Row& row)
     return vessel;
 }
 
+Support readSupport(const Row& row)
+{
+    Support support;
+    support.id = row.text("id");
+    support.name = row.text("name");
+    support.material = row.text("material");
+    support.standard = row.textOr("standard", "");
+    support.outsideDiameter = row.quantity<units::Length>("outside_diameter");
+    for (const Row& part : row.parts("spans")) {
+        support.spans.push_back(
+            {part.quantity<units::Temperature>("temperature"), part.quantity<units::Length>("span")});
+        part.requireAllRead();
+    }
+    row.require(!support.spans.empty(), "spans", "there is no span", "one span or more");
+    for (std::size_t i = 0; i < support.spans.size(); ++i)
+        row.require(support.spans[i].span > units::Length() &&
+                        (i == 0 || (support.spans[i].temperature > support.spans[i - 1].temperature &&
+                                    support.spans[i].span <= support.spans[i - 1].span)),
+                    "spans", "temperatures do not rise, or a span is zero or grows with the temperature",
+                    "rising temperatures, spans that do not grow");
+    support.provenance = readProvenance(row);
+    row.requireAllRead();
+    return support;
+}
+
 } // namespace sumpwright::catalogue

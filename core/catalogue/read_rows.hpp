@@ -19,5 +19,6 @@ Pump readPump(const Row& row);
 Medium readMedium(const Row& row);
 LiveLoad readLiveLoad(const Row& row);
 VesselTemplate readVessel(const Row& row);
+Support readSupport(const Row& row);
 
 } // namespace sumpwright::catalogue

@@ -40,7 +40,7 @@ bool saysTheSame(const Finding& a, const Finding& b)
 {
     return a.id == b.id && a.severity == b.severity && a.subject == b.subject && a.source == b.source &&
            a.mend == b.mend && a.elements.size() / a.alike == b.elements.size() && same(a.value, b.value) &&
-           same(a.limit, b.limit);
+           same(a.limit, b.limit) && same(a.beside, b.beside);
 }
 
 // Elements first, their ports behind them.

@@ -20,7 +20,8 @@ base::Id metBy(const plan::RunEnd& end)
 
 } // namespace
 
-Situation::Situation(const Assessment& assessment) : m_assessment(assessment)
+Situation::Situation(const Assessment& assessment)
+    : m_assessment(assessment), m_bodies(space::bodiesOf(assessment.plan, *assessment.catalogue))
 {
     for (const auto& run : plan().runs) {
         if (const base::Id met = metBy(run->from); met.valid())

@@ -5,13 +5,15 @@
 #include <vector>
 
 #include "core/assessment/assessment.hpp"
-#include "core/findings/outline.hpp"
+#include "core/space/outline.hpp"
+#include "core/space/pipe_body.hpp"
 
 namespace sumpwright::findings
 {
 
 using assessment::Assessment;
 using assessment::RunningState;
+using space::footprintOf, space::gapBetween, space::gapTo, space::Outline, space::overlap;
 
 // A run that meets a port, pump or tee with one of its ends.
 struct Meeting {
@@ -31,6 +33,8 @@ public:
     const std::vector<Meeting>& meetingsAt(base::Id portPumpOrTee) const;
     // Outlines of the vessels, in the order of their ids.
     const std::vector<Outline>& outlines() const { return m_outlines; }
+    // Runs as bodies in space: those with a length and a pipe of the catalogue.
+    const std::vector<space::PipeBody>& bodies() const { return m_bodies; }
     bool anyPumpRuns() const;
     // What has to leave a vessel by lips and outlets, in the running state where that is more; none where neither is
     // known.
@@ -42,6 +46,7 @@ private:
     const Assessment& m_assessment;
     std::unordered_map<base::Id, std::vector<Meeting>> m_meetings;
     std::vector<Outline> m_outlines;
+    std::vector<space::PipeBody> m_bodies;
 };
 
 } // namespace sumpwright::findings

@@ -65,6 +65,7 @@ void putFindings(JsonText& json, const Assessment& assessment)
         json.endList();
         putAmount(json, "value", finding.value);
         putAmount(json, "limit", finding.limit);
+        putAmount(json, "beside", finding.beside);
         if (!finding.subject.empty())
             json.word("subject", finding.subject);
         json.word("message", words.message);

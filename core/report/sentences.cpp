@@ -42,6 +42,19 @@ constexpr Sentence ofFindings[] = {
     {"run.against-drawing", "In {1} water runs against the way {it is|they are} drawn; the losses at {its|their} tees "
                             "are taken the way drawn."},
     {"run.transition", "The flow is between laminar and turbulent, so the friction is uncertain, in {all}."},
+    {"run.crosses", "{1} and {2} want the same place: {value} from centre line to centre line, {limit} are needed."},
+    {"run.through-vessel", "{1} runs through {2} at {value}, below its rim at {limit}."},
+    {"run.through-wall", "{1} runs through {2}: {value} of it lie inside, and its pipe is {beside} thick."},
+    {"run.in-doorway", "{1} lies in the way through {2}: it passes at {value}, and the way is free up to {limit}."},
+    {"run.above-ceiling", "{1} {reaches|reach} {value} above the floor; up to the ceiling there are {limit}."},
+    {"run.below-floor", "Below the floor, by up to {value}, lie {all}."},
+    {"run.high-point",
+     "At its vertex {subject}, {beside}, {1} rises and falls again, and air stays there: the water runs at {value}; "
+     "{limit} would carry it out.",
+     "At its vertex {subject}, {beside}, {1} rises and falls again, and air stays there; water at {limit} would carry "
+     "it out."},
+    {"run.supports", "Every {limit} a support is needed under {all}; between what holds them they hang free for up to "
+                     "{value}. About {subject} in all."},
     {"valve.closed", "{2} is closed: the run carries nothing."},
     {"valve.no-table", "{2} is {value} open, but there is no table for a partly closed {subject}; it counts as open."},
     {"tee.low-pressure", "At {1} the pressure is below that of the air: {value}."},
@@ -150,6 +163,17 @@ constexpr Sentence ofAdvice[] = {
     {"lower-pipe", "Lead the pipe lower, or throttle behind it instead of before."},
     {"turn-run", "Turn {it|them} round."},
     {"lower-crest", "Lead the pipe below that height, or choose a pump with more head."},
+    {"lead-apart", "Lead one of them over or under the other, or beside it."},
+    {"lead-round-vessel", "Lead the run round the vessel or over its rim, or end it at a port."},
+    {"lead-round-wall", "Lead the run round it, or plan an opening with a sleeve; in what carries the building only "
+                        "with someone qualified."},
+    {"lead-round-door", "Lead the run over the door or below the floor."},
+    {"lead-under-ceiling", "Lead the {run|runs} lower, or correct the floor's clear height."},
+    {"plan-channel", "Plan a channel in the floor, or lead them above it; whether a slab may be cut is for someone "
+                     "qualified to say."},
+    {"vent-or-lead-level",
+     "Put an air vent at that place, or lead the run so that it rises steadily or falls steadily."},
+    {"add-supports", "Clip the pipe to walls, stands or brackets; the maker's sheet and local codes come first."},
     {"vent-or-lower-crest",
      "Let the pipe end at its highest point, or allow for the lift to there when choosing a pump."},
     {"within-reach", "Lower the mouth, enlarge the pipe, or choose a pump with more head."},

@@ -1,5 +1,6 @@
 // The sentences of findings and of the advice that goes with them, by id. In them {1} and {2} stand for the names of
-// the first two elements, {all} for all of them, {value}, {limit} and {subject} for those of the finding; {plain value}
+// the first two elements, {all} for all of them, {value}, {limit}, {beside} and {subject} for those of the
+// finding; {plain value}
 // writes a ratio as a number, not in percent. Of a finding that holds for several elements alike {1} names them all,
 // and {is|are} is read as its second half.
 #pragma once

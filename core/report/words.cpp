@@ -132,6 +132,8 @@ std::string filled(std::string_view pattern, const assessment::Finding& finding,
             return textOf(finding.value, writing);
         if (key == "limit")
             return textOf(finding.limit, writing);
+        if (key == "beside")
+            return textOf(finding.beside, writing);
         if (key == "plain value")
             return plainText(finding.value, writing);
         if (key == "plain limit")

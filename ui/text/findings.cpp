@@ -61,6 +61,8 @@ QString wordFor(const QString& key, const assessment::Finding& finding, const pl
         return comparedText(finding.value, finding, display);
     if (key == QLatin1String("limit"))
         return comparedText(finding.limit, finding, display);
+    if (key == QLatin1String("beside"))
+        return amountText(finding.beside, display);
     if (key == QLatin1String("plain value"))
         return plainText(finding.value, display);
     if (key == QLatin1String("plain limit"))

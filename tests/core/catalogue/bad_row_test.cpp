@@ -122,7 +122,7 @@ TEST(BadRow, AnythingElseThanATableIsRefusedWithoutACrash)
                              "{\"groups\": [{\"rows\": [1]}]}", "{\"groups\": [{\"common\": 2, \"rows\": [{}]}]}",
                              "{\"groups\": [{\"rows\": [{}]}]}"})
         for (const char* file : {"sources.json", "pipes.json", "roughness.json", "fittings.json", "valves.json",
-                                 "pumps.json", "media.json", "live_loads.json", "vessels.json"})
+                                 "pumps.json", "media.json", "live_loads.json", "vessels.json", "supports.json"})
             EXPECT_FALSE(Catalogue::fromJson({{file, text}}).ok()) << file << " " << text;
 }
 

@@ -48,6 +48,7 @@ TEST(BuiltInTables, EveryRowLeadsToASourceAndCountsByBasisArePrinted)
     countByBasis("media", tables->media());
     countByBasis("live loads", tables->liveLoads());
     countByBasis("vessels", tables->vessels());
+    countByBasis("supports", tables->supports());
     expectSources(*tables, tables->pipes());
     expectSources(*tables, tables->roughness());
     expectSources(*tables, tables->fittings());
@@ -55,6 +56,7 @@ TEST(BuiltInTables, EveryRowLeadsToASourceAndCountsByBasisArePrinted)
     expectSources(*tables, tables->media());
     expectSources(*tables, tables->liveLoads());
     expectSources(*tables, tables->vessels());
+    expectSources(*tables, tables->supports());
 }
 
 // Lists to choose from show the names: two alike could not be told apart.

@@ -21,4 +21,6 @@ std::vector<RuleFixture> pumpFixtures();   // pumps, runs, valves, outlets
 std::vector<RuleFixture> waterFixtures();  // site, sump, levels, overflows, gravity runs
 std::vector<RuleFixture> layoutFixtures(); // places, floor, electricity, catalogue
 
+std::vector<RuleFixture> spaceFixtures(); // runs in each other's and other things' way, supports, air
+
 } // namespace sumpwright::test

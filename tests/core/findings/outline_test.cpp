@@ -1,5 +1,5 @@
 // Distances between outlines, and what a hand can reach.
-#include "core/findings/outline.hpp"
+#include "core/space/outline.hpp"
 
 #include <cmath>
 
@@ -14,6 +14,7 @@ namespace
 
 using namespace sumpwright;
 using namespace findings;
+using namespace space;
 
 plan::Point point(double x, double y) { return {units::metres(x), units::metres(y)}; }
 

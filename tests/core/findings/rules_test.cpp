@@ -21,7 +21,7 @@ using assessment::Severity;
 std::vector<RuleFixture> allFixtures()
 {
     std::vector<RuleFixture> all;
-    for (const auto& fixtures : {pumpFixtures(), waterFixtures(), layoutFixtures()})
+    for (const auto& fixtures : {pumpFixtures(), waterFixtures(), layoutFixtures(), spaceFixtures()})
         all.insert(all.end(), fixtures.begin(), fixtures.end());
     return all;
 }

@@ -1,9 +1,9 @@
-#include "core/findings/outline.hpp"
+#include "core/space/outline.hpp"
 
 #include <algorithm>
 #include <cmath>
 
-namespace sumpwright::findings
+namespace sumpwright::space
 {
 namespace
 {
@@ -138,4 +138,4 @@ units::Length gapTo(const Outline& outline, Point place)
                                                                   : units::metres(toEdges(outline, place));
 }
 
-} // namespace sumpwright::findings
+} // namespace sumpwright::space

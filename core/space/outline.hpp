@@ -8,7 +8,7 @@
 #include "core/plan/fixture.hpp"
 #include "core/plan/vessel.hpp"
 
-namespace sumpwright::findings
+namespace sumpwright::space
 {
 
 struct Outline {
@@ -30,4 +30,4 @@ bool overlap(const Outline& a, const Outline& b); // by more than 1 mm
 std::optional<units::Length> gapBetween(const Outline& a, const Outline& b, units::Length within);
 units::Length gapTo(const Outline& outline, plan::Point place); // 0 inside
 
-} // namespace sumpwright::findings
+} // namespace sumpwright::space
