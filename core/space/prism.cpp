@@ -57,17 +57,19 @@ std::optional<Inside> Prism::partOf(const Spot& a, const Spot& b) const
     clip.keepBelowZero(m_bottom - start.z(), -along.z(), Face::bottom);
     clip.keepBelowZero(start.z() - m_top, along.z(), Face::top);
     const auto& corners = m_outline->corners;
+    std::size_t edges = 0;
     for (std::size_t i = 0; i < corners.size(); ++i) {
         const plan::Point &p = corners[i], &q = corners[(i + 1) % corners.size()];
         const double ex = units::inMetres(q.x - p.x), ey = units::inMetres(q.y - p.y), edge = std::hypot(ex, ey);
         if (edge == 0.0)
             continue;
+        ++edges;
         // Distance to the right of an edge, which is outside: the corners run counter-clockwise.
         const auto outside = [&](double x, double y) { return (ey * x - ex * y) / edge; };
         clip.keepBelowZero(outside(start.x() - units::inMetres(p.x), start.y() - units::inMetres(p.y)) - m_around,
                            outside(along.x(), along.y()), Face::side);
     }
-    return clip.part(along.length());
+    return edges < 3 ? std::nullopt : clip.part(along.length());
 }
 
 Spot placeOn(const Spot& a, const Spot& b, double share)

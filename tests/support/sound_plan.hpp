@@ -35,7 +35,7 @@ struct SoundPlan {
                                plan::PortEnd{tank, tankInlet, {}}, {{1.0, 2.2, 1.2}, {1.0, 3.5, 1.2}, {1.0, 3.5, 1.0}});
         header = drawn.run(Service::pressure, "pvcu-pn16-32", plan::TeeEnd{tee1, {}}, plan::TeeEnd{tee2, {}},
                            {{1.0, 2.2, 1.2}, {3.0, 2.2, 1.2}});
-        tankDrain = drawn.drain(tank, sump, {1.3, 3.5, 0.8}, 0.0638, {1.3, 1.1, 0.55}, "pvcu-pn16-75");
+        tankDrain = drawn.drain(tank, sump, {0.7, 3.5, 0.8}, 0.0638, {0.7, 1.1, 0.55}, "pvcu-pn16-75");
         tankLip = std::get<plan::PortEnd>(drawn.plan.runs.find(tankDrain)->from).port;
         bed1 = addBed({3.0, 1.2, 0.706}, 1.4, branch1, drain1, 0.8);
         bed2 = addBed({3.0, 3.4, 0.706}, 3.1, branch2, drain2, 1.2);

@@ -3,7 +3,6 @@
 
 #include <gtest/gtest.h>
 
-#include "core/hydraulics/air_clearing.hpp"
 #include "tests/core/space/bodies.hpp"
 
 namespace
@@ -47,18 +46,6 @@ TEST(HighPoints, AreEachTold)
     const auto body = pipe(1, 0.02, {{0, 0, 0}, {1, 0, 0.5}, {2, 0, 0.1}, {3, 0, 0.9}, {4, 0, 0.2}});
     ASSERT_EQ(space::highPointsOf(body, true).size(), 2U);
     EXPECT_NEAR(units::inMetres(space::highPointsOf(body, true)[0].height), 0.4, 1e-12);
-}
-
-// Wisner, Mohsen and Kouwen (1975), from memory: V / sqrt(g D) = 0.25 sqrt(sin slope) + 0.825; at 100 mm sqrt(g D) is
-// 0.9903 m/s.
-TEST(AirClearing, FollowsTheEnvelope)
-{
-    const auto at = [](double degrees) {
-        return units::inMetresPerSecond(hydraulics::airClearingVelocity(units::metres(0.1), units::degrees(degrees)));
-    };
-    EXPECT_NEAR(at(0.0), 0.8170, 1e-4);
-    EXPECT_NEAR(at(30.0), 0.9921, 1e-4);
-    EXPECT_NEAR(at(90.0), 1.0646, 1e-4);
 }
 
 } // namespace

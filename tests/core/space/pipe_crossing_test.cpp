@@ -3,7 +3,7 @@
 
 #include <gtest/gtest.h>
 
-#include <chrono>
+#include <array>
 #include <cmath>
 #include <random>
 
@@ -83,13 +83,13 @@ TEST(PipeCrossing, TellsForEachRunItsWorst)
     EXPECT_EQ(found[2].second, Id{4});
 }
 
-// Every pair by brute force, with points 5 mm apart along both runs, finds what the search finds.
+// Every pair by brute force, with points 10 mm apart along both runs, finds what the search finds.
 TEST(PipeCrossing, AgreesWithPointsAlongTheRuns)
 {
     std::mt19937 random(7);
     std::uniform_real_distribution<double> place(0.0, 3.0), level(0.0, 0.4);
     int near = 0;
-    for (int round = 0; round < 60; ++round) {
+    for (int round = 0; round < 40; ++round) {
         std::vector<space::PipeBody> bodies;
         for (std::uint64_t id = 1; id < 3; ++id)
             bodies.push_back(pipe(id, 0.03,
@@ -100,8 +100,8 @@ TEST(PipeCrossing, AgreesWithPointsAlongTheRuns)
         const auto points = [](const space::PipeBody& body) {
             std::vector<std::array<double, 3>> all;
             for (std::size_t i = 1; i < body.spots.size(); ++i)
-                for (int k = 0; k <= 800; ++k) {
-                    const auto along = [&](double a, double b) { return a + (b - a) * k / 800.0; };
+                for (int k = 0; k <= 400; ++k) {
+                    const auto along = [&](double a, double b) { return a + (b - a) * k / 400.0; };
                     const auto &a = body.spots[i - 1], &b = body.spots[i];
                     all.push_back({along(units::inMetres(a.at.x), units::inMetres(b.at.x)),
                                    along(units::inMetres(a.at.y), units::inMetres(b.at.y)),
@@ -115,12 +115,12 @@ TEST(PipeCrossing, AgreesWithPointsAlongTheRuns)
         const auto found = crossings(bodies);
         if (!found.empty()) {
             ++near;
-            EXPECT_NEAR(units::inMetres(found[0].between), least, 0.004) << round;
+            EXPECT_NEAR(units::inMetres(found[0].between), least, 0.007) << round;
         } else {
-            EXPECT_GT(least, 0.065 - 0.004) << round;
+            EXPECT_GT(least, 0.065 - 0.007) << round;
         }
     }
-    EXPECT_GT(near, 10);
+    EXPECT_GT(near, 5);
 }
 
 TEST(PipeCrossing, EndsSoonOnAPileOfRunsAndOnAThousandPieces)
@@ -131,8 +131,10 @@ TEST(PipeCrossing, EndsSoonOnAPileOfRunsAndOnAThousandPieces)
     const auto found = crossings(pile);
     EXPECT_LE(found.size(), 300U);
     EXPECT_FALSE(found.empty());
-    for (std::uint64_t id = 1; id <= 1000; ++id)
-        wide.push_back(pipe(id, 0.02, {{0.1 * id, 0, 1}, {0.1 * id, 10, 1}, {0.1 * id, 10, 0.2}}));
+    for (std::uint64_t id = 1; id <= 1000; ++id) {
+        const double x = 0.1 * static_cast<double>(id);
+        wide.push_back(pipe(id, 0.02, {{x, 0, 1}, {x, 10, 1}, {x, 10, 0.2}}));
+    }
     EXPECT_TRUE(crossings(wide).empty());
 }
 
