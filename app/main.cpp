@@ -41,6 +41,8 @@ int run(int argc, char** argv)
     program.add_option("plan", window.plan, "The plan to open in the window; none: an empty plan");
     program.add_option("--picture", window.picture, "Write the plan as this PNG or SVG picture and open no window");
     program.add_flag("--dark", window.dark, "The picture in dark colours");
+    program.add_option("--runs-by", window.runsBy, "Colour the picture's runs by \"velocity\" or \"head\"")
+        ->check(CLI::IsMember({"velocity", "head"}));
 #endif
 
     try {

@@ -57,6 +57,8 @@ int writePictureOf(const WindowRequest& request)
     wish.path = asText(request.picture);
     wish.planFolder = QFileInfo(asText(request.plan)).absolutePath();
     wish.scheme = request.dark ? style::Scheme::dark : style::Scheme::light;
+    if (!request.runsBy.empty())
+        wish.runMeasure = request.runsBy == "head" ? canvas::RunMeasure::head : canvas::RunMeasure::velocity;
     if (const auto refusal = window::writePicture(*assessment, wish))
         return refuse(*refusal);
     return done;

@@ -10,6 +10,7 @@ struct WindowRequest {
     std::string plan;    // file to open; empty: an empty plan
     std::string picture; // PNG or SVG file to write instead of opening a window; empty: open the window
     bool dark = false;   // the picture's colours
+    std::string runsBy;  // what the picture's runs are coloured by: "velocity", "head"; empty: nothing
 };
 
 // Exit code: 0 done, 1 a fault of the program or no display, 2 the plan or the picture's place is bad; then one line

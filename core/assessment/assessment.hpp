@@ -11,6 +11,7 @@
 #include "core/assessment/pump_result.hpp"
 #include "core/assessment/run_result.hpp"
 #include "core/assessment/season_result.hpp"
+#include "core/assessment/service_result.hpp"
 #include "core/assessment/site_result.hpp"
 #include "core/assessment/sump_result.hpp"
 #include "core/assessment/water_result.hpp"
@@ -31,6 +32,7 @@ struct Assessment {
     std::shared_ptr<const SeasonResult> season = std::make_shared<const SeasonResult>();
     std::shared_ptr<const HeadPaths> headPaths = std::make_shared<const HeadPaths>();
     std::shared_ptr<const SumpResults> sumps = std::make_shared<const SumpResults>();
+    std::shared_ptr<const ServiceResult> service = std::make_shared<const ServiceResult>();
     std::shared_ptr<const FloorResult> floor = std::make_shared<const FloorResult>();
     std::shared_ptr<const Findings> findings = std::make_shared<const Findings>();
 };

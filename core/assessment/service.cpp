@@ -33,17 +33,16 @@ public:
                 const auto [known, added] = connection.try_emplace(at.end.element, level);
                 known->second = added ? level : std::min(known->second, level);
             }
-        ServiceResult result;
         for (const auto& [id, zones] : zonesOf)
-            result.elements.push_back(serviceOf(id, zones, connection.at(id)));
+            m_result.elements.push_back(serviceOf(id, zones, connection.at(id)));
         for (std::size_t i = 0; i < m_pipework.runs.size(); ++i) {
             const DrawnRun& run = m_pipework.runs[i];
             if (run.service == plan::Service::pressure && run.length > longRun)
-                result.elements.push_back(serviceOf(run.id, {m_zones.ofLongestPiece(i)}, lowestLevel(run)));
+                m_result.elements.push_back(serviceOf(run.id, {m_zones.ofLongestPiece(i)}, lowestLevel(run)));
         }
-        std::sort(result.elements.begin(), result.elements.end(),
+        std::sort(m_result.elements.begin(), m_result.elements.end(),
                   [](const Service& a, const Service& b) { return a.id < b.id; });
-        return result;
+        return std::move(m_result);
     }
 
 private:
@@ -115,18 +114,40 @@ private:
         return *level > stop ? volumeAt(m_basins[basin], *level) - volumeAt(m_basins[basin], stop) : units::Volume();
     }
 
-    units::Volume comesOut(std::size_t zone, base::Id id, units::Elevation opened)
+    // What the pipes of a zone give off, worked out once for all that open them at one level.
+    std::size_t pipeWater(std::size_t zone, units::Elevation opened)
     {
-        const auto [at, added] = m_pipeWater.try_emplace({zone, units::inMetres(opened)});
-        if (added)
-            for (const ZonePiece& piece : m_zones.all()[zone].pieces)
-                at->second += contentAbove(m_pipework.runs[piece.run], piece.from, piece.to, opened);
-        units::Volume volume = at->second;
+        const auto [at, added] = m_pipeWater.try_emplace({zone, units::inMetres(opened)}, m_result.pipeWaters.size());
+        if (!added)
+            return at->second;
+        std::vector<ServicePart>& parts = m_result.pipeWaters.emplace_back();
+        for (const ZonePiece& piece : m_zones.all()[zone].pieces) {
+            const DrawnRun& run = m_pipework.runs[piece.run];
+            const units::Volume volume = contentAbove(run, piece.from, piece.to, opened);
+            if (volume <= units::Volume())
+                continue;
+            if (!parts.empty() && parts.back().element == run.id)
+                parts.back().volume += volume;
+            else
+                parts.push_back({run.id, volume});
+        }
+        return at->second;
+    }
+
+    void addWater(Service& service, std::size_t zone)
+    {
+        service.pipes.push_back(pipeWater(zone, service.openedAt));
+        for (const ServicePart& part : m_result.pipeWaters[service.pipes.back()])
+            service.comesOut += part.volume;
         std::set<base::Id> emptied;
-        for (const ZoneEnd& end : m_zones.all()[zone].ends)
-            if (end.end.element != id && emptied.insert(vesselOf(end)).second)
-                volume += outOfVessel(end, opened);
-        return volume;
+        for (const ZoneEnd& end : m_zones.all()[zone].ends) {
+            if (end.end.element == service.id || !emptied.insert(vesselOf(end)).second)
+                continue;
+            if (const units::Volume volume = outOfVessel(end, service.openedAt); volume > units::Volume()) {
+                service.vessels.push_back({vesselOf(end), volume});
+                service.comesOut += volume;
+            }
+        }
     }
 
     Service serviceOf(base::Id id, const std::set<std::size_t>& zones, units::Elevation connection)
@@ -150,7 +171,7 @@ private:
         std::sort(service.valves.begin(), service.valves.end());
         service.valves.erase(std::unique(service.valves.begin(), service.valves.end()), service.valves.end());
         for (const std::size_t z : zones)
-            service.comesOut += comesOut(z, id, service.openedAt);
+            addWater(service, z);
         return service;
     }
 
@@ -158,7 +179,8 @@ private:
     const std::vector<Basin>& m_basins;
     const WaterResult& m_water;
     Zones m_zones;
-    std::map<std::pair<std::size_t, double>, units::Volume> m_pipeWater; // above a level, by zone and metres
+    ServiceResult m_result;
+    std::map<std::pair<std::size_t, double>, std::size_t> m_pipeWater; // index by zone and metres of level
 };
 
 } // namespace

@@ -125,7 +125,8 @@ units::Volume contentAbove(const DrawnRun& run, units::Length from, units::Lengt
         const double a = units::inMetres(stretch.start) + rise * units::inMetres(begin);
         const double b = units::inMetres(stretch.start) + rise * units::inMetres(end);
         const double low = std::min(a, b), high = std::max(a, b), z = units::inMetres(level);
-        if (z <= low && high > z)
+        constexpr double sameLevel = 1e-6; // m: a level pipe runs empty where it is opened
+        if (z <= low + sameLevel)
             above += end - begin;
         else if (z < high)
             above += (end - begin) * ((high - z) / (high - low));

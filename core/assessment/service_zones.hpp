@@ -49,7 +49,7 @@ private:
     std::vector<std::vector<ZonePiece>> m_pieces;
 };
 
-// Level of a run's bore that far along it, and the content of a part of it above a level.
+// Level of a run's bore that far along it, and the content of a part of it at and above a level.
 units::Elevation levelAlong(const DrawnRun& run, units::Length along);
 units::Volume contentAbove(const DrawnRun& run, units::Length from, units::Length to, units::Elevation level);
 

@@ -1,6 +1,7 @@
 #include "core/assessment/stages.hpp"
 
 #include "core/assessment/pumping.hpp"
+#include "core/assessment/service.hpp"
 #include "core/assessment/site.hpp"
 #include "core/assessment/water_and_flow.hpp"
 
@@ -32,6 +33,8 @@ std::string_view nameOf(StageName stage)
         return "season";
     case StageName::headPaths:
         return "head-paths";
+    case StageName::service:
+        return "service";
     case StageName::floor:
         return "floor";
     }
@@ -74,6 +77,9 @@ Assessment Stages::assess(const plan::Plan& plan)
                      [](const SeasonInput& in) { return seasonOf(*in.pipework, *in.basins, in.water); });
     result.headPaths = m_headPaths.get({pipework, circuits},
                                        [](const FlowInput& in) { return headPathsOf(*in.pipework, *in.circuits); });
+    result.service = m_service.get({pipework, basins, result.water}, [](const ServiceInput& in) {
+        return serviceResultOf(*in.pipework, *in.basins, *in.water);
+    });
     result.floor =
         m_floor.get({plan.vessels, plan.floor, plan.site->floorUse, m_catalogue, result.water}, floorResultOf);
     return result;
@@ -104,6 +110,8 @@ std::uint64_t Stages::runsOf(StageName stage) const
         return m_season.runs();
     case StageName::headPaths:
         return m_headPaths.runs();
+    case StageName::service:
+        return m_service.runs();
     case StageName::floor:
         return m_floor.runs();
     }

@@ -34,12 +34,13 @@ enum class StageName {
     pumps,
     season,
     headPaths,
+    service,
     floor
 };
-inline constexpr std::array allStages{StageName::site,     StageName::pipework,  StageName::basins,
-                                      StageName::circuits, StageName::pumpStop,  StageName::water,
-                                      StageName::flow,     StageName::sumps,     StageName::pumps,
-                                      StageName::season,   StageName::headPaths, StageName::floor};
+inline constexpr std::array allStages{
+    StageName::site,      StageName::pipework, StageName::basins, StageName::circuits, StageName::pumpStop,
+    StageName::water,     StageName::flow,     StageName::sumps,  StageName::pumps,    StageName::season,
+    StageName::headPaths, StageName::service,  StageName::floor};
 std::string_view nameOf(StageName stage);
 
 class Stages
@@ -99,6 +100,13 @@ private:
         friend bool operator==(const PumpInput&, const PumpInput&) = default;
     };
 
+    struct ServiceInput {
+        Shared<Pipework> pipework;
+        Shared<std::vector<Basin>> basins;
+        Shared<WaterResult> water;
+        friend bool operator==(const ServiceInput&, const ServiceInput&) = default;
+    };
+
     Shared<catalogue::Catalogue> m_catalogue;
     Memo<SiteInput, SiteResult> m_site;
     Memo<PipeworkInput, Pipework> m_pipework;
@@ -111,6 +119,7 @@ private:
     Memo<PumpInput, PumpResults> m_pumps;
     Memo<SeasonInput, SeasonResult> m_season;
     Memo<FlowInput, HeadPaths> m_headPaths;
+    Memo<ServiceInput, ServiceResult> m_service;
     Memo<LoadInput, FloorResult> m_floor;
 };
 

@@ -59,6 +59,8 @@ std::optional<Working> workingOfWaterTotal(const Assessment& assessment, WaterSt
 std::optional<Working> workingOfWaterIn(const Assessment& assessment, const std::vector<base::Id>& vessels,
                                         WaterState state);
 std::optional<Working> workingOfWaterInPipes(const Assessment& assessment, WaterState state);
+// What comes out first when a bed, a pump or a long run is opened; none where nothing does.
+std::optional<Working> workingOfService(const Assessment& assessment, base::Id element);
 
 // Floor and site.
 std::optional<Working> workingOfMass(const Assessment& assessment, base::Id vessel, LoadCase loadCase);

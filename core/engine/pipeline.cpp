@@ -21,7 +21,7 @@ bool Pipeline::FindingsInput::operator==(const FindingsInput& other) const
     const assessment::Assessment &x = results, &y = other.results;
     return samePlace(x.plan, y.plan) && x.catalogue == y.catalogue && x.site == y.site && x.water == y.water &&
            x.flow == y.flow && x.pumps == y.pumps && x.headPaths == y.headPaths && x.sumps == y.sumps &&
-           x.floor == y.floor;
+           x.service == y.service && x.floor == y.floor;
 }
 
 std::shared_ptr<const assessment::Assessment> Pipeline::assess(const plan::Plan& plan, std::uint64_t revision)

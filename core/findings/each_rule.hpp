@@ -37,6 +37,8 @@ extern const Rule runAboveCeiling;
 extern const Rule runBelowFloor;
 extern const Rule runSupports;
 extern const Rule runHighPoint;
+extern const Rule serviceNoValve;
+extern const Rule serviceNoUnion;
 extern const Rule valveClosed;
 extern const Rule valveNoTable;
 extern const Rule teeLowPressure;

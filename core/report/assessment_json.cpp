@@ -94,6 +94,7 @@ std::string assessmentJson(const Assessment& assessment)
     putRuns(json, assessment);
     putPumps(json, assessment);
     putSumps(json, assessment);
+    putService(json, assessment);
     putFloor(json, assessment);
     putFindings(json, assessment);
     json.endObject();

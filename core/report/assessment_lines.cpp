@@ -10,8 +10,8 @@ std::string assessmentLines(const assessment::Assessment& assessment)
     const std::string title = "Plan " + (site.name.empty() ? std::string("without a name") : site.name) +
                               (site.client.empty() ? std::string() : ", for " + site.client) + "\n";
     return title + "\n" + siteLines(assessment) + "\n" + waterLines(assessment) + "\n" + runLines(assessment) + "\n" +
-           pumpLines(assessment) + "\n" + sumpLines(assessment) + "\n" + floorLines(assessment) + "\n" +
-           findingLines(assessment);
+           pumpLines(assessment) + "\n" + sumpLines(assessment) + "\n" + serviceLines(assessment) + "\n" +
+           floorLines(assessment) + "\n" + findingLines(assessment);
 }
 
 } // namespace sumpwright::report

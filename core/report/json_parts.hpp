@@ -83,6 +83,7 @@ void putVessels(JsonText& json, const assessment::Assessment& assessment);
 void putRuns(JsonText& json, const assessment::Assessment& assessment);
 void putPumps(JsonText& json, const assessment::Assessment& assessment);
 void putSumps(JsonText& json, const assessment::Assessment& assessment);
+void putService(JsonText& json, const assessment::Assessment& assessment);
 void putFloor(JsonText& json, const assessment::Assessment& assessment);
 
 } // namespace sumpwright::report

@@ -27,6 +27,7 @@ std::string waterLines(const assessment::Assessment& assessment);
 std::string runLines(const assessment::Assessment& assessment);
 std::string pumpLines(const assessment::Assessment& assessment);
 std::string sumpLines(const assessment::Assessment& assessment);
+std::string serviceLines(const assessment::Assessment& assessment);
 std::string floorLines(const assessment::Assessment& assessment);
 std::string findingLines(const assessment::Assessment& assessment);
 

@@ -55,6 +55,11 @@ constexpr Sentence ofFindings[] = {
      "it out."},
     {"run.supports", "Every {limit} a support is needed under {all}; between what holds them they hang free for up to "
                      "{value}. About {subject} in all."},
+    {"service.no-valve",
+     "No valve shuts off {all} from the rest of the water; where it is opened up to {value} come out "
+     "first (estimate)."},
+    {"service.no-union", "A valve shuts off {all}, but no union lets it be taken out; up to {value} come out first "
+                         "(estimate)."},
     {"valve.closed", "{2} is closed: the run carries nothing."},
     {"valve.no-table", "{2} is {value} open, but there is no table for a partly closed {subject}; it counts as open."},
     {"tee.low-pressure", "At {1} the pressure is below that of the air: {value}."},
@@ -173,6 +178,8 @@ constexpr Sentence ofAdvice[] = {
                      "qualified to say."},
     {"vent-or-lead-level",
      "Put an air vent at that place, or lead the run so that it rises steadily or falls steadily."},
+    {"add-valve", "Put a valve between {all} and the rest, with a union behind it."},
+    {"add-union", "Put a union behind the valve."},
     {"add-supports", "Clip the pipe to walls, stands or brackets; the maker's sheet and local codes come first."},
     {"vent-or-lower-crest",
      "Let the pipe end at its highest point, or allow for the lift to there when choosing a pump."},

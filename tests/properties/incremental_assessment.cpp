@@ -124,6 +124,7 @@ void expectSame(const assessment::Assessment& a, const assessment::Assessment& b
                 << "system curve " << k << ' ' << seed << '/' << step;
     }
     EXPECT_EQ(*a.pumps, *b.pumps) << seed << '/' << step;
+    EXPECT_EQ(*a.service, *b.service) << seed << '/' << step;
     EXPECT_EQ(*a.headPaths, *b.headPaths) << seed << '/' << step;
     EXPECT_EQ(*a.sumps, *b.sumps) << seed << '/' << step;
     EXPECT_EQ(*a.floor, *b.floor) << seed << '/' << step;

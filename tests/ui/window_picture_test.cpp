@@ -86,6 +86,16 @@ TEST_F(Picture, IsWrittenByTheProgramWithoutADisplay)
     EXPECT_FALSE(QImage(file("out.png")).isNull());
 }
 
+TEST_F(Picture, ColoursTheRunsWhenAskedAndRefusesAnUnknownMeasure)
+{
+    const std::string in = SUMPWRIGHT_SOURCE "/resources/examples/community_shed.sumpwright";
+    const std::string plain = file("plain.png").toStdString(), coloured = file("coloured.png").toStdString();
+    EXPECT_EQ(runProgram({"--picture", plain, in}).exitCode, 0);
+    EXPECT_EQ(runProgram({"--picture", coloured, "--runs-by", "velocity", in}).exitCode, 0);
+    EXPECT_NE(QImage(QString::fromStdString(plain)), QImage(QString::fromStdString(coloured)));
+    EXPECT_EQ(runProgram({"--picture", coloured, "--runs-by", "taste", in}).exitCode, 2);
+}
+
 TEST_F(Picture, OfABadPlanEndsWithTwoAndOneLine)
 {
     for (const std::string& text : {std::string("{ not a plan"), std::string(), std::string("{}")}) {

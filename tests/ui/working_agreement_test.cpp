@@ -105,6 +105,15 @@ protected:
         return words;
     }
 
+    // A valve's tag is no value.
+    QString withoutTags(QString words) const
+    {
+        for (const auto& run : work.document.committed().runs)
+            for (const auto& valve : run->valves)
+                words.remove(QString::fromStdString(valve.tag));
+        return words;
+    }
+
     // The form on view: each result with a button is pressed, those without are named.
     void askForm(const std::string& of)
     {
@@ -114,7 +123,7 @@ protected:
                 continue;
             const std::string where = of + ", " + field->shownText().toStdString();
             if (!field->workingButton() || field->workingButton()->isHidden()) {
-                if (field->shownText().contains(QRegularExpression(QStringLiteral("[1-9]"))))
+                if (withoutTags(field->shownText()).contains(QRegularExpression(QStringLiteral("[1-9]"))))
                     without << QString::fromStdString(where);
                 continue;
             }

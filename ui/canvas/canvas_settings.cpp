@@ -12,6 +12,14 @@ void CanvasSettings::setGridStep(units::Length step)
     Q_EMIT changed();
 }
 
+void CanvasSettings::setRunMeasure(RunMeasure measure)
+{
+    if (measure == m_runMeasure)
+        return;
+    m_runMeasure = measure;
+    Q_EMIT changed();
+}
+
 void CanvasSettings::set(bool& member, bool value)
 {
     if (member == value)

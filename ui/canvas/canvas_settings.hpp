@@ -5,6 +5,7 @@
 #include <QObject>
 
 #include "core/units/measures.hpp"
+#include "ui/canvas/run_colours.hpp"
 
 namespace sumpwright::ui::canvas
 {
@@ -30,6 +31,8 @@ public:
     void setLabelsShown(bool on) { set(m_labelsShown, on); }
     bool legendShown() const { return m_legendShown; }
     void setLegendShown(bool on) { set(m_legendShown, on); }
+    RunMeasure runMeasure() const { return m_runMeasure; } // what the runs are coloured by
+    void setRunMeasure(RunMeasure measure);
 
 Q_SIGNALS:
     void changed();
@@ -44,6 +47,7 @@ private:
     bool m_rulersShown = true;
     bool m_labelsShown = true;
     bool m_legendShown = false;
+    RunMeasure m_runMeasure = RunMeasure::nothing;
 };
 
 } // namespace sumpwright::ui::canvas

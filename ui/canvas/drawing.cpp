@@ -11,4 +11,10 @@ units::Length Drawing::outsideDiameter(const plan::Run& run) const
     return units::millimetres(32.0);
 }
 
+std::optional<int> Drawing::classOf(base::Id run) const
+{
+    const auto* figures = water.figuresOf(run);
+    return figures ? scale.classOf(*figures) : std::nullopt;
+}
+
 } // namespace sumpwright::ui::canvas

@@ -7,6 +7,7 @@
 #include "core/plan/plan.hpp"
 #include "ui/canvas/figures.hpp"
 #include "ui/canvas/ink.hpp"
+#include "ui/canvas/run_colours.hpp"
 #include "ui/canvas/water_view.hpp"
 
 namespace sumpwright::ui::canvas
@@ -19,10 +20,13 @@ struct Drawing {
     std::shared_ptr<const catalogue::Catalogue> catalogue;
     plan::Plan plan; // the plan drawn
     WaterView water;
+    RunScale scale;     // what the runs are coloured by
     QString planFolder; // where the site sketch lies
 
     Ink ink() const { return {theme, pixel}; }
     units::Length outsideDiameter(const plan::Run& run) const; // of an unknown pipe: 32 mm
+    bool coloursRuns() const { return scale.measure() != RunMeasure::nothing; }
+    std::optional<int> classOf(base::Id run) const; // none: not computed
 };
 
 } // namespace sumpwright::ui::canvas

@@ -18,7 +18,7 @@ public:
     ElementItem(base::Id id, const Drawing& drawing);
 
     base::Id id() const { return m_id; }
-    QString name() const;        // "grow bed B2"
+    QString name() const;                // "grow bed B2"
     virtual QString description() const; // "at 3.20 m, 0.40 m"
 
     bool chosen() const { return m_chosen; }

@@ -12,6 +12,7 @@
 #include "ui/canvas/plan_scene.hpp"
 #include "ui/canvas/plan_view.hpp"
 #include "ui/canvas/ruler.hpp"
+#include "ui/canvas/run_scale_plate.hpp"
 #include "ui/canvas/scale_bar.hpp"
 #include "ui/canvas/scene_point.hpp"
 #include "ui/canvas/symbols.hpp"
@@ -76,6 +77,9 @@ Furniture::Furniture(PlanView& view)
     });
     m_legend =
         new Plate(&view, [](QPainter& painter, const QWidget& plate) { paintLegend(painter, style::themeOf(plate)); });
+    m_runScale = new Plate(
+        &view, [&view](QPainter& painter, const QWidget&) { paintRunScale(painter, view.planScene().drawing()); });
+    m_runScale->setAccessibleName(tr("Scale of the runs' colours"));
     m_scaleBar->setAccessibleName(tr("Scale bar"));
     m_north->setAccessibleName(tr("North arrow"));
     m_legend->setAccessibleName(tr("Legend of symbols"));
@@ -108,17 +112,34 @@ void Furniture::layOut()
     const QSize legend = legendSize().toSize();
     m_legend->setGeometry(drawing.right() - legend.width() - away, drawing.bottom() - legend.height() - away,
                           legend.width(), legend.height());
-    for (auto* widget :
-         {static_cast<QWidget*>(m_along), static_cast<QWidget*>(m_up), m_corner, m_scaleBar, m_north, m_legend})
+    for (auto* widget : {static_cast<QWidget*>(m_along), static_cast<QWidget*>(m_up), m_corner, m_scaleBar, m_north,
+                         m_legend, m_runScale})
         widget->raise();
+    waterChanged();
     refresh();
 }
 
 void Furniture::refresh()
 {
-    for (auto* widget :
-         {static_cast<QWidget*>(m_along), static_cast<QWidget*>(m_up), m_corner, m_scaleBar, m_north, m_legend})
+    for (auto* widget : {static_cast<QWidget*>(m_along), static_cast<QWidget*>(m_up), m_corner, m_scaleBar, m_north,
+                         m_legend, m_runScale})
         widget->update();
+}
+
+void Furniture::waterChanged()
+{
+    const Drawing& drawing = m_view.planScene().drawing();
+    m_runScale->setVisible(drawing.coloursRuns());
+    if (!drawing.coloursRuns())
+        return;
+    const QRect room = m_view.viewport()->geometry();
+    const QSize size = runScaleSize(drawing).toSize();
+    const QRect place(room.left() + style::step, room.bottom() - 34 - size.height() - style::step, size.width(),
+                      size.height());
+    if (place != m_runScale->geometry())
+        m_runScale->setGeometry(place);
+    m_runScale->setAccessibleDescription(runScaleTitle(drawing));
+    m_runScale->update();
 }
 
 void Furniture::setPointer(std::optional<QPointF> scene)

@@ -29,8 +29,9 @@ public:
     explicit Furniture(PlanView& view);
     ~Furniture() override;
 
-    void layOut();  // after a resize or a change of settings
-    void refresh(); // after a change of zoom, place, theme or figures
+    void layOut();       // after a resize or a change of settings
+    void refresh();      // after a change of zoom, place, theme or figures
+    void waterChanged(); // the scale of the runs' colours follows
     void setPointer(std::optional<QPointF> scene);
     QSize margins() const; // left and upper margin the rulers need
 
@@ -42,6 +43,7 @@ private:
     QWidget* m_scaleBar;
     QWidget* m_north;
     QWidget* m_legend;
+    QWidget* m_runScale;
 };
 
 } // namespace sumpwright::ui::canvas

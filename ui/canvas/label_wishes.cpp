@@ -20,6 +20,7 @@ constexpr std::size_t mostStraights = 4;
 constexpr int oneLine = 10;    // volume and level beside the tag, not below it
 constexpr int twoLines = 6;    // the number below the tag
 constexpr int volumeOnly = 13; // without its level
+constexpr int oneNumber = 13;  // without its flow
 constexpr int tagOnly = 16;    // without its number
 constexpr int outside = 30;    // a vessel's tag beside the vessel
 constexpr int standing = 4;    // letters turned along an upright pipe
@@ -96,8 +97,17 @@ LabelWish vesselWish(const plan::Vessel& vessel, const Drawing& drawing)
 namespace
 {
 // A tag with a number: side by side, below each other where the room is narrow, or the tag alone.
-void addTagged(LabelWish& wish, const std::string& tag, const std::optional<LabelSpan>& number)
+void addTagged(LabelWish& wish, const std::string& tag, const std::optional<LabelSpan>& number,
+               const std::optional<LabelSpan>& further = std::nullopt)
 {
+    const LabelSpan gap{QStringLiteral("  "), SpanKind::words};
+    if (number && further) {
+        wish.texts.push_back(layOut({{tagSpan(tag), gap, *number, gap, *further}}));
+        wish.texts.push_back(layOut({{tagSpan(tag), gap, *number}, {*further}}));
+        wish.texts.push_back(layOut({{tagSpan(tag)}, {*further}}));
+        wish.texts.push_back(layOut({{tagSpan(tag)}}));
+        return;
+    }
     if (number) {
         wish.texts.push_back(layOut({{tagSpan(tag), {QStringLiteral("  "), SpanKind::words}, *number}}));
         wish.texts.push_back(layOut({{tagSpan(tag)}, {*number}}));
@@ -109,7 +119,9 @@ int costOfTagged(const LabelWish& wish, std::size_t text)
 {
     if (text == 0)
         return 0;
-    return text + 1 < wish.texts.size() ? twoLines : tagOnly;
+    if (text + 1 == wish.texts.size())
+        return tagOnly;
+    return text == 1 ? twoLines : oneNumber;
 }
 } // namespace
 
@@ -174,7 +186,11 @@ LabelWish runWish(const RunItem& item, const Drawing& drawing)
             tidal != drawing.water.tidal.end() && tidal->second ? QStringLiteral("\u2300 ") : QString();
         number = resultSpan(mean + drawing.figures.text(magnitude), drawing);
     }
-    addTagged(wish, run.tag, number);
+    std::optional<LabelSpan> further;
+    if (const auto* figures = drawing.water.figuresOf(run.id); figures && drawing.coloursRuns())
+        if (const QString text = figureText(drawing.scale.measure(), *figures, drawing.figures); !text.isEmpty())
+            further = resultSpan(text, drawing);
+    addTagged(wish, run.tag, number, further);
     const auto straights = item.straights();
     wish.spots.reserve(160);
     for (std::size_t i = 0; i < wish.texts.size(); ++i)

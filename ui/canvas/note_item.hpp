@@ -16,7 +16,7 @@ public:
     NoteItem(Pointer note, const Drawing& drawing);
     void show(Pointer note);
     QString description() const override; // its words, too: they may be too small to be drawn
-    bool worded() const; // the words are drawn, not only the sign
+    bool worded() const;                  // the words are drawn, not only the sign
 
 protected:
     QPainterPath outline() const override;

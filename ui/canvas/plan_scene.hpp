@@ -41,6 +41,7 @@ public:
     void setPixel(double millimetresPerPixel);
     void setPlanFolder(const QString& folder); // the site sketch lies beside the plan's file
     void setLabelsShown(bool shown);
+    void setRunMeasure(RunMeasure measure);
 
     void showPlan(const plan::Plan& plan);
     void showWater(WaterView water);
@@ -78,6 +79,7 @@ private:
     void findHiddenEdges();
     void everythingChanged();
     void labelsLater();
+    RunScale scaleOf(RunMeasure measure) const;
     Clutter clutter() const;
     std::unordered_map<base::Id, double> widthsAtTees() const;
     double pumpTurn(base::Id pump) const;

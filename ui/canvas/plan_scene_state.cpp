@@ -3,6 +3,7 @@
 #include <QPainter>
 
 #include <algorithm>
+#include <utility>
 
 #include "ui/canvas/dimension_item.hpp"
 #include "ui/canvas/fixture_item.hpp"
@@ -27,6 +28,9 @@ void PlanScene::showWater(WaterView water)
 {
     std::swap(m_drawing.water, water);
     const auto& former = water;
+    const RunScale formerScale = std::exchange(m_drawing.scale, scaleOf(m_drawing.scale.measure()));
+    const bool allColours =
+        m_drawing.coloursRuns() && (former.stale != m_drawing.water.stale || !(formerScale == m_drawing.scale));
     const auto isWet = [](const VesselWater* v) { return !v || v->volume > units::litres(0.05); };
     for (const auto& [id, item] : m_vessels)
         if (isWet(former.vessel(id)) != isWet(m_drawing.water.vessel(id)))
@@ -37,9 +41,33 @@ void PlanScene::showWater(WaterView water)
         const auto sign = [](const std::optional<units::Flow>& flow) {
             return !flow || units::inLitresPerHour(*flow) > 0.5 ? 1 : units::inLitresPerHour(*flow) < -0.5 ? -1 : 0;
         };
-        if (sign(was) != sign(is))
+        const auto* before = former.figuresOf(id);
+        const auto* now = m_drawing.water.figuresOf(id);
+        const bool otherColour = m_drawing.coloursRuns() &&
+                                 ((before ? formerScale.classOf(*before) : std::nullopt) != m_drawing.classOf(id) ||
+                                  (before ? before->mark : RunMark::none) != (now ? now->mark : RunMark::none));
+        if (sign(was) != sign(is) || allColours || otherColour)
             item->update();
     }
+    labelsLater();
+}
+
+RunScale PlanScene::scaleOf(RunMeasure measure) const
+{
+    std::vector<RunFigures> all;
+    if (measure == RunMeasure::head)
+        for (const auto& [id, figures] : m_drawing.water.figures)
+            all.push_back(figures);
+    return RunScale(measure, all);
+}
+
+void PlanScene::setRunMeasure(RunMeasure measure)
+{
+    if (measure == m_drawing.scale.measure())
+        return;
+    m_drawing.scale = scaleOf(measure);
+    for (const auto& [id, item] : m_runs)
+        item->drawingChanged();
     labelsLater();
 }
 

@@ -106,6 +106,7 @@ void PlanView::waterChanged()
 {
     const auto assessment = m_document.assessment();
     m_scene->showWater(assessment ? waterViewOf(*assessment, m_document.stale()) : WaterView());
+    m_furniture->waterChanged();
 }
 
 void PlanView::settingsChanged()
@@ -113,6 +114,7 @@ void PlanView::settingsChanged()
     const QSize room = m_furniture->margins();
     setViewportMargins(room.width(), room.height(), 0, 0);
     m_scene->setLabelsShown(m_settings.labelsShown());
+    m_scene->setRunMeasure(m_settings.runMeasure());
     m_furniture->layOut();
     resetCachedContent();
     viewport()->update();

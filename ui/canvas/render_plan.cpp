@@ -6,6 +6,7 @@
 #include "ui/canvas/grid.hpp"
 #include "ui/canvas/legend.hpp"
 #include "ui/canvas/plan_scene.hpp"
+#include "ui/canvas/run_scale_plate.hpp"
 #include "ui/canvas/scale_bar.hpp"
 #include "ui/canvas/scene_point.hpp"
 #include "ui/canvas/symbols.hpp"
@@ -34,6 +35,22 @@ void paintFurniture(QPainter& painter, const style::Theme& theme, const QSizeF& 
     painter.setFont(strongLetterFont());
     painter.drawText(QRectF(letter - QPointF(10.0, 8.0), QSizeF(20.0, 16.0)), Qt::AlignCenter, QStringLiteral("N"));
 }
+
+// Over the legend where both fit into its column, else over the scale bar.
+void paintScaleOfRuns(QPainter& painter, const Drawing& drawing, const QSizeF& sheet, double legendWidth)
+{
+    const QSizeF scale = runScaleSize(drawing);
+    if (scale.isEmpty())
+        return;
+    const bool beside = legendWidth > 0.0 && scale.height() + legendSize().height() + 36.0 <= sheet.height();
+    painter.save();
+    if (beside)
+        painter.translate(sheet.width() - std::max(legendWidth, scale.width() + 12.0), 12.0);
+    else
+        painter.translate(14.0, sheet.height() - scale.height() - scaleBarHeight - 20.0);
+    paintRunScale(painter, drawing);
+    painter.restore();
+}
 } // namespace
 
 double renderPlan(const plan::Plan& plan, const std::shared_ptr<const catalogue::Catalogue>& catalogue,
@@ -47,6 +64,7 @@ double renderPlan(const plan::Plan& plan, const std::shared_ptr<const catalogue:
     scene.setPlanFolder(options.planFolder);
     scene.setLabelsShown(options.labels);
     scene.showPlan(plan);
+    scene.setRunMeasure(options.runMeasure);
     if (assessment)
         scene.showWater(waterViewOf(*assessment, false));
 
@@ -84,6 +102,7 @@ double renderPlan(const plan::Plan& plan, const std::shared_ptr<const catalogue:
         paintLegend(painter, theme);
         painter.restore();
     }
+    paintScaleOfRuns(painter, scene.drawing(), sheet, legendWidth);
     if (options.furniture)
         paintFurniture(painter, theme, QSizeF(shown.width(), sheet.height()), pixel, *plan.site, options);
     painter.restore();

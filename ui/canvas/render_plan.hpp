@@ -23,7 +23,8 @@ struct RenderOptions {
     bool grid = false;
     bool labels = true;
     bool legend = false;
-    bool furniture = true; // scale bar and north arrow
+    RunMeasure runMeasure = RunMeasure::nothing; // what the runs are coloured by; its scale is printed too
+    bool furniture = true;                       // scale bar and north arrow
 };
 
 // Draws into `target` (painter units) and returns the scale denominator used. `assessment` may be null: then no

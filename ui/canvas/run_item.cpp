@@ -18,6 +18,9 @@ constexpr double fittingLeast = 15.0; // pixels
 constexpr double arrowLeast = 8.0;    // pixels
 constexpr double arrowSmallest = 4.0; // pixels: smaller ones do not tell a direction
 constexpr double arrowRoom = 30.0;    // pixels of straight pipe that an arrow needs
+constexpr double colouredLeast = 6.0; // pixels: narrower no colour is told from another
+constexpr double markEvery = 14.0;    // pixels between marks along a pipe
+constexpr double marksUpTo = 40.0;    // scene millimetres per pixel: as labels
 constexpr double bendRadius = 1.0;    // of the outside diameter, to the centre line
 } // namespace
 
@@ -87,6 +90,7 @@ void RunItem::draw(QPainter& painter, const Ink& ink) const
     drawBody(painter, ink);
     if (m_line.width >= ink.px(socketsFrom))
         drawSockets(painter, ink);
+    drawMarks(painter, ink);
     drawArrows(painter, ink);
     drawVerticals(painter, ink);
     drawEnds(painter, ink);
@@ -109,6 +113,12 @@ void RunItem::drawStretch(QPainter& painter, const Ink& ink, const QPainterPath&
         pen.setJoinStyle(Qt::RoundJoin);
         painter.strokePath(path, pen);
     };
+    if (drawing().coloursRuns() && !hidden) {
+        const double width = ink.atLeast(m_line.width, colouredLeast);
+        strokeWith(ink.truePen(theme.waterLine, width));
+        strokeWith(ink.truePen(fill(ink), width - ink.px(2.0 * weight::thin)));
+        return;
+    }
     if (m_line.width < ink.px(doubleFrom)) {
         const QPen pen = ink.truePen(theme.waterLine, ink.atLeast(m_line.width * 0.8, hidden ? 1.2 : leastWidth));
         if (hidden)
@@ -125,6 +135,45 @@ void RunItem::drawStretch(QPainter& painter, const Ink& ink, const QPainterPath&
     strokeWith(ink.truePen(blend(theme.paper, theme.water, 0.55), m_line.width - ink.px(2.0 * weight::thin)));
     const QPen centre = ink.pen(theme.waterLine, weight::hair);
     strokeWith(gravity ? ink.dashed(centre, {7.0, 4.0}) : ink.dashed(centre, {16.0, 3.0, 2.0, 3.0}));
+}
+
+QColor RunItem::fill(const Ink& ink) const
+{
+    const auto which = drawing().classOf(m_run->id);
+    return which ? colourOfClass(*ink.theme, *which, drawing().scale.classes(), drawing().water.stale)
+                 : ink.theme->paper;
+}
+
+// Rings or bars along the pipe: slow and surcharged runs are told by more than a colour.
+void RunItem::drawMarks(QPainter& painter, const Ink& ink) const
+{
+    const auto* figures = drawing().water.figuresOf(m_run->id);
+    if (!drawing().coloursRuns() || !figures || figures->mark == RunMark::none || drawing().pixel > marksUpTo)
+        return;
+    const double width = ink.atLeast(m_line.width, colouredLeast);
+    for (const auto& straight : straights())
+        for (double off = ink.px(markEvery) / 2.0; off < straight.length / 2.0; off += ink.px(markEvery))
+            for (const double at : {straight.middle - off, straight.middle + off})
+                paintRunMark(painter, ink, figures->mark, m_line.at(at), m_line.turnAt(at), width);
+}
+
+QString RunItem::description() const
+{
+    QString text = ElementItem::description();
+    const Figures& figures = drawing().figures;
+    if (const auto flow = drawing().water.run(m_run->id))
+        text += QLatin1Char('\n') + figures.text(*flow < units::Flow() ? -*flow : *flow);
+    if (const auto* known = drawing().water.figuresOf(m_run->id)) {
+        if (const QString velocity = figureText(RunMeasure::velocity, *known, figures); !velocity.isEmpty())
+            text += QLatin1Char('\n') + tr("velocity %1").arg(velocity);
+        RunFigures bare = *known;
+        bare.mark = RunMark::none;
+        if (const QString grade = figureText(RunMeasure::head, bare, figures); !grade.isEmpty())
+            text += QLatin1Char('\n') + tr("hydraulic grade %1").arg(grade);
+    }
+    if (drawing().water.stale)
+        text += QLatin1Char('\n') + tr("older than the drawing");
+    return text;
 }
 
 // The socket ends of a bend: short strokes across the pipe where the fitting begins and ends.
@@ -163,7 +212,8 @@ void RunItem::drawArrows(QPainter& painter, const Ink& ink) const
         const double turn = m_line.turnAt(straight.middle) + (back ? 180.0 : 0.0);
         const double radians = turn * units::pi / 180.0;
         const QPointF ahead(std::cos(radians) * size / 2.0, std::sin(radians) * size / 2.0);
-        paintFlowArrow(painter, ink, m_line.at(straight.middle) + ahead, turn, size, ink.theme->waterLine);
+        const QColor colour = drawing().coloursRuns() ? style::inkOn(*ink.theme, fill(ink)) : ink.theme->waterLine;
+        paintFlowArrow(painter, ink, m_line.at(straight.middle) + ahead, turn, size, colour);
     }
 }
 

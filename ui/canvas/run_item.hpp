@@ -38,6 +38,7 @@ public:
         double length = 0.0;
     };
     std::vector<Straight> straights() const; // longest first
+    QString description() const override;    // with what the results say of it
     double fittingSize() const;              // of a drawn valve along the pipe, scene; it is 0.6 as high
 
 protected:
@@ -51,6 +52,8 @@ private:
     void drawBody(QPainter& painter, const Ink& ink) const;
     void drawStretch(QPainter& painter, const Ink& ink, const QPainterPath& path, bool hidden) const;
     void drawSockets(QPainter& painter, const Ink& ink) const;
+    void drawMarks(QPainter& painter, const Ink& ink) const;
+    QColor fill(const Ink& ink) const;
     void drawArrows(QPainter& painter, const Ink& ink) const;
     void drawVerticals(QPainter& painter, const Ink& ink) const;
     void drawFittings(QPainter& painter, const Ink& ink) const;

@@ -1,5 +1,7 @@
 #include "ui/canvas/water_view.hpp"
 
+#include "core/assessment/run_grade.hpp"
+
 namespace sumpwright::ui::canvas
 {
 
@@ -21,6 +23,41 @@ const VesselWater* WaterView::vessel(base::Id id) const
 std::optional<units::Flow> WaterView::run(base::Id id) const { return lookUp(runs, id); }
 std::optional<units::Flow> WaterView::pump(base::Id id) const { return lookUp(pumps, id); }
 
+const RunFigures* WaterView::figuresOf(base::Id run) const
+{
+    const auto found = figures.find(run);
+    return found == figures.end() ? nullptr : &found->second;
+}
+
+namespace
+{
+RunFigures figuresOfRun(const assessment::Assessment& assessment, const assessment::RunResult& result)
+{
+    RunFigures figures;
+    const auto& flow = result.flow[assessment::RunningState::least];
+    if (flow && flow->losses)
+        figures.velocity = flow->losses->velocity;
+    const plan::Run* run = assessment.plan.runs.find(result.id);
+    const auto grade = run ? assessment::gradeOf(assessment, *run, assessment::RunningState::least) : std::nullopt;
+    if (grade) {
+        figures.gradeAtStart = grade->start;
+        figures.gradeAtEnd = grade->end;
+    }
+    if (flow && flow->open && !flow->open->stretches.empty()) {
+        figures.gradeAtStart = flow->open->stretches.front().startGrade;
+        figures.gradeAtEnd = flow->open->stretches.back().endGrade;
+    }
+    const bool runs = flow && (flow->flow > units::litresPerHour(0.5) || flow->flow < units::litresPerHour(-0.5));
+    if (runs && flow->open && flow->open->slowest)
+        figures.velocity = flow->open->slowest;
+    if (runs && figures.velocity && *figures.velocity < slowBelow)
+        figures.mark = RunMark::slow;
+    if (runs && flow->open && flow->open->surcharged)
+        figures.mark = RunMark::surcharged;
+    return figures;
+}
+} // namespace
+
 WaterView waterViewOf(const assessment::Assessment& assessment, bool stale)
 {
     WaterView view;
@@ -34,6 +71,7 @@ WaterView waterViewOf(const assessment::Assessment& assessment, bool stale)
         const auto& flow = run.flow[assessment::RunningState::least];
         if (!flow)
             continue;
+        view.figures.emplace(run.id, figuresOfRun(assessment, run));
         view.runs.emplace(run.id, flow->flow);
         view.tidal.emplace(run.id, flow->meanOfTide);
     }

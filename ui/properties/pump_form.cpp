@@ -5,6 +5,7 @@
 #include "ui/properties/pump_curve_list.hpp"
 #include "ui/properties/pump_duty_section.hpp"
 #include "ui/properties/pump_section.hpp"
+#include "ui/properties/service_section.hpp"
 
 namespace sumpwright::ui::properties
 {
@@ -17,6 +18,7 @@ PumpForm::PumpForm(document::Document& document, std::vector<base::Id> pumps, QW
     if (chosen().one()) {
         add(new PumpDutySection(chosen()));
         add(new PumpCurveList(chosen()));
+        add(new ServiceSection(chosen()));
     }
     add(new PositionSection(chosen()));
 }

@@ -6,6 +6,7 @@
 #include "ui/properties/run_ends_section.hpp"
 #include "ui/properties/run_flow_section.hpp"
 #include "ui/properties/run_section.hpp"
+#include "ui/properties/service_section.hpp"
 #include "ui/properties/valve_list.hpp"
 #include "ui/properties/vertex_list.hpp"
 
@@ -25,6 +26,7 @@ RunForm::RunForm(document::Document& document, std::vector<base::Id> runs, QWidg
     add(new LossList(chosen()));
     add(new ValveList(chosen()));
     add(new ExtraList(chosen()));
+    add(new ServiceSection(chosen()));
 }
 
 } // namespace sumpwright::ui::properties

@@ -6,6 +6,7 @@
 #include "ui/properties/name_section.hpp"
 #include "ui/properties/port_list.hpp"
 #include "ui/properties/position_section.hpp"
+#include "ui/properties/service_section.hpp"
 #include "ui/properties/stand_section.hpp"
 #include "ui/properties/vessel_kind_section.hpp"
 #include "ui/properties/vessel_levels_section.hpp"
@@ -34,6 +35,8 @@ VesselForm::VesselForm(document::Document& document, std::vector<base::Id> vesse
     if (chosen().one())
         add(new PortList(chosen()));
     add(new StandSection(chosen()));
+    if (chosen().one() && (all(plan::VesselKind::mediaBed) || all(plan::VesselKind::raftBed)))
+        add(new ServiceSection(chosen()));
 }
 
 } // namespace sumpwright::ui::properties

@@ -33,6 +33,7 @@ void draw(QPainter& painter, const QSize& size, const assessment::Assessment& as
     options.figures = {wish.system, wish.numbers};
     options.planFolder = wish.planFolder;
     options.legend = true;
+    options.runMeasure = wish.runMeasure;
     painter.setRenderHints(QPainter::Antialiasing | QPainter::TextAntialiasing);
     canvas::renderPlan(assessment.plan, assessment.catalogue, &assessment, painter, QRectF(QPointF(0, 0), size),
                        options);

@@ -10,6 +10,7 @@
 #include "core/base/outcome.hpp"
 #include "core/units/number_style.hpp"
 #include "core/units/unit_system.hpp"
+#include "ui/canvas/run_colours.hpp"
 #include "ui/style/palette.hpp"
 
 namespace sumpwright::ui::window
@@ -22,6 +23,7 @@ struct PictureWish {
     style::Scheme scheme = style::Scheme::light;
     units::UnitSystem system = units::UnitSystem::metric;
     units::NumberStyle numbers;
+    canvas::RunMeasure runMeasure = canvas::RunMeasure::nothing; // what the runs are coloured by
 };
 
 // Draws the plan the assessment belongs to. An empty plan, or a place that can't be written, is refused.

@@ -89,6 +89,22 @@ void addDrawingCommands(Commands& commands, canvas::PlanView& view)
     toggle({"view.legend", Menu::view, Commands::tr("Le&gend of symbols"),
             Commands::tr("Shows what each symbol on the drawing means."), "Ctrl+Shift+L"},
            settings.legendShown(), [&settings](bool on) { settings.setLegendShown(on); });
+    const auto colour = [&](const char* id, const QString& text, const QString& tip, const char* key,
+                            canvas::RunMeasure measure, bool first) {
+        commands
+            .addCheckable({id, Menu::view, text, tip, key, {}, Scope::window, true, first},
+                          [&settings, measure](bool) { settings.setRunMeasure(measure); })
+            ->setChecked(settings.runMeasure() == measure);
+    };
+    colour("view.runs-plain", Commands::tr("Runs in &one colour"), Commands::tr("Draws all pipe runs alike."),
+           "Ctrl+Alt+6", canvas::RunMeasure::nothing, true);
+    colour("view.runs-velocity", Commands::tr("Runs by &velocity"),
+           Commands::tr("Colours the pipe runs by how fast their water runs, with its scale."), "Ctrl+Alt+7",
+           canvas::RunMeasure::velocity, false);
+    colour("view.runs-head", Commands::tr("Runs by &head"),
+           Commands::tr("Colours the pipe runs by the level of the hydraulic grade, with its scale."), "Ctrl+Alt+8",
+           canvas::RunMeasure::head, false);
+    group(commands, {"view.runs-plain", "view.runs-velocity", "view.runs-head"});
     toggle({"view.touching", Menu::view, Commands::tr("Frame selects what it &touches"),
             Commands::tr("Drawing a frame selects what it touches, not only what lies inside."), "Ctrl+Shift+T"},
            settings.marqueeTouching(), [&settings](bool on) { settings.setMarqueeTouching(on); });

@@ -72,6 +72,8 @@ std::vector<RuleFixture> spaceFixtures()
              capped(p, "pvcu-pn16-32", {{4, 1, -0.1}, {5, 1, -0.1}});
          }},
         {"run.high-point", Severity::warning, hump},
+        {"service.no-valve", Severity::note, [](P&) {}},
+        {"service.no-union", Severity::note, [](P& p) { p.drawn.valve(p.branch1, "ball-valve", 1.0); }},
         {"run.supports", Severity::note, [](P&) {}},
     };
 }
