@@ -33,7 +33,9 @@ RunLosses lossesOf(const hydraulics::LinkFlow& link, const DrawnRun& run)
     losses.reynolds = link.reynolds;
     losses.regime = regimeOf(link.regime);
     if (link.reynolds > 0.0)
-        losses.frictionFactor = hydraulics::frictionFactor(link.reynolds, run.roughness / run.bore);
+        losses.frictionFactor = run.corrugatedFactor > 0.0
+                                    ? hydraulics::corrugatedFrictionFactor(link.reynolds, run.corrugatedFactor)
+                                    : hydraulics::frictionFactor(link.reynolds, run.roughness / run.bore);
     losses.velocityHead = hydraulics::fittingLoss(1.0, link.velocity);
     losses.friction = sizeOf(link.frictionLoss);
     losses.fittings = sizeOf(link.fittingLoss);
@@ -78,6 +80,7 @@ RunResult withoutFlow(const DrawnRun& run)
     result.length = run.length;
     result.bore = run.bore;
     result.roughness = run.roughness;
+    result.corrugatedFactor = run.corrugatedFactor;
     result.content = contentOf(run);
     result.fittings = run.fittings;
     result.sumK = run.sumK;

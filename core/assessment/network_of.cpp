@@ -66,7 +66,7 @@ void CircuitNetwork::addRun(const DrawnRun& run, const Pipework& pipework, const
         parts.end = endOf(run.to, pipework, basins, circuit);
         parts.crest = highestCentre(run);
         parts.check = run.oneWay;
-        parts.pipe = {run.bore, run.length, run.roughness, run.sumK, run.oneWay, run.openingHead};
+        parts.pipe = {run.bore, run.length, run.roughness, run.sumK, run.oneWay, run.openingHead, run.corrugatedFactor};
         if (parts.start.node != parts.end.node)
             parts.link = m_network.addLink(parts.start.node, parts.end.node, parts.pipe);
         for (const End* end : {&parts.start, &parts.end})

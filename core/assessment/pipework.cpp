@@ -108,6 +108,7 @@ DrawnRun drawnRun(const plan::Run& run, const PipeworkInput& input)
         drawn.manningN = walls.manningN;
         drawn.whenNew = wallsOf(*pipe, plan::PipeCondition::asNew, *input.catalogue);
         drawn.whenFouled = wallsOf(*pipe, plan::PipeCondition::fouled, *input.catalogue);
+        drawn.corrugatedFactor = pipe->corrugatedFactor.value_or(0.0);
     } else {
         drawn.fault = Reason{"pipe-unknown", "the pipe \"" + run.pipeId + "\" is not in the catalogue", run.id};
     }
@@ -168,8 +169,8 @@ Pipework pipeworkOf(const PipeworkInput& input)
     }
     std::vector<EndLosses> atEnds = endLossesOf(ends, input.vessels, input.tees, *input.catalogue);
     for (std::size_t i = 0; i < ends.size(); ++i)
-        settleLosses(pipework.runs[i], std::move(atEnds[i][0]), innerLossesOf(*ends[i].run, *input.catalogue),
-                     std::move(atEnds[i][1]));
+        settleLosses(pipework.runs[i], std::move(atEnds[i][0]),
+                     innerLossesOf(*ends[i].run, *input.catalogue, ends[i].bore), std::move(atEnds[i][1]));
     for (const auto& pump : input.pumps)
         pipework.pumps.push_back(drawnPump(*pump, input));
     for (const auto& tee : input.tees)

@@ -55,6 +55,7 @@ struct DrawnRun {
     double manningN = 0.0; // of the bore where it runs part full
     Walls whenNew;         // the same walls at the two ends of their life
     Walls whenFouled;
+    double corrugatedFactor = 0.0; // least friction factor of corrugated hose; 0: a plain wall
     std::vector<FittingLoss> fittings;
     double sumK = 0.0;
     bool shut = false;           // a closed valve

@@ -29,6 +29,25 @@ bool turnsWithAngle(FittingKind kind)
     return kind == FittingKind::Elbow90 || kind == FittingKind::Elbow90Sweep || kind == FittingKind::Elbow90Mitre;
 }
 
+std::optional<hydraulics::ThrottleKind> throttleOf(const catalogue::Fitting* row)
+{
+    switch (row ? row->valve : catalogue::ValveKind::NotAValve) {
+    case catalogue::ValveKind::Ball:
+        return hydraulics::ThrottleKind::Ball;
+    case catalogue::ValveKind::Gate:
+        return hydraulics::ThrottleKind::Gate;
+    case catalogue::ValveKind::Butterfly:
+        return hydraulics::ThrottleKind::Butterfly;
+    case catalogue::ValveKind::Globe:
+    case catalogue::ValveKind::Check:
+    case catalogue::ValveKind::NotAValve:
+        break;
+    }
+    return std::nullopt;
+}
+
+bool stopsBackflow(const catalogue::Fitting* row) { return row && row->valve == catalogue::ValveKind::Check; }
+
 FittingLoss bendLoss(const plan::Vertex& vertex, const plan::Bend& bend, const catalogue::Catalogue& catalogue)
 {
     constexpr units::Angle between = units::degrees(67.5); // 45 and 90 degree elbows meet half-way
@@ -46,15 +65,15 @@ FittingLoss bendLoss(const plan::Vertex& vertex, const plan::Bend& bend, const c
     return loss;
 }
 
-FittingLoss valveLoss(const plan::Valve& valve, const catalogue::Catalogue& catalogue)
+FittingLoss valveLoss(const plan::Valve& valve, const catalogue::Catalogue& catalogue, units::Length bore)
 {
-    FittingLoss loss = lossFromRow(catalogue, valve.fittingId, FittingRole::valve, FittingPlace::station);
+    FittingLoss loss = lossFromRow(catalogue, valve.fittingId, FittingRole::valve, FittingPlace::station, bore);
     loss.station = valve.station;
     loss.element = valve.id;
-    const auto kind = hydraulics::fittingFromId(valve.fittingId);
-    const auto throttle = kind ? hydraulics::throttleOf(*kind) : std::nullopt;
+    const catalogue::Fitting* row = rowOf(catalogue.fittings(), valve.fittingId);
+    const auto throttle = throttleOf(row);
     const double opening = std::clamp(valve.opening, 0.0, 1.0);
-    loss.oneWay = kind && hydraulics::stopsBackflow(*kind);
+    loss.oneWay = stopsBackflow(row);
     loss.shut = opening <= 0.0 && !loss.oneWay;
     if (throttle) {
         const hydraulics::ValveLoss throttled = *hydraulics::throttlingLoss(*throttle, opening);
@@ -67,26 +86,25 @@ FittingLoss valveLoss(const plan::Valve& valve, const catalogue::Catalogue& cata
     return loss;
 }
 
-FittingLoss extraLoss(const plan::ExtraFitting& extra, const catalogue::Catalogue& catalogue)
+FittingLoss extraLoss(const plan::ExtraFitting& extra, const catalogue::Catalogue& catalogue, units::Length bore)
 {
-    FittingLoss loss = lossFromRow(catalogue, extra.fittingId, FittingRole::extra, FittingPlace::alongRun);
+    FittingLoss loss = lossFromRow(catalogue, extra.fittingId, FittingRole::extra, FittingPlace::alongRun, bore);
     loss.count = std::max(extra.count, 0);
-    const auto kind = hydraulics::fittingFromId(extra.fittingId);
-    loss.oneWay = loss.count > 0 && kind && hydraulics::stopsBackflow(*kind);
+    loss.oneWay = loss.count > 0 && stopsBackflow(rowOf(catalogue.fittings(), extra.fittingId));
     override(loss, extra.lossCoefficient);
     return loss;
 }
 
-units::Head openingHeadOf(const FittingLoss& loss)
+units::Head openingHeadOf(const FittingLoss& loss, const catalogue::Catalogue& catalogue)
 {
-    const auto kind = hydraulics::fittingFromId(loss.fittingId);
-    return kind && loss.oneWay ? static_cast<double>(loss.count) * hydraulics::openingHead(*kind) : units::Head();
+    const catalogue::Fitting* row = loss.oneWay ? rowOf(catalogue.fittings(), loss.fittingId) : nullptr;
+    return row && row->cracking ? static_cast<double>(loss.count) * *row->cracking : units::Head();
 }
 
 } // namespace
 
 FittingLoss lossFromRow(const catalogue::Catalogue& catalogue, const std::string& fittingId, FittingRole role,
-                        FittingPlace place)
+                        FittingPlace place, units::Length bore)
 {
     FittingLoss loss;
     loss.role = role;
@@ -94,14 +112,15 @@ FittingLoss lossFromRow(const catalogue::Catalogue& catalogue, const std::string
     loss.fittingId = fittingId;
     loss.basis = LossBasis::none;
     if (const catalogue::Fitting* row = rowOf(catalogue.fittings(), fittingId)) {
-        loss.k = row->defaultK;
+        loss.k = row->flowFactor && bore > units::Length() ? hydraulics::coefficientOfFlowFactor(*row->flowFactor, bore)
+                                                           : row->defaultK;
         loss.basis = LossBasis::catalogue;
         loss.source = row->provenance.source;
     }
     return loss;
 }
 
-InnerLosses innerLossesOf(const plan::Run& run, const catalogue::Catalogue& catalogue)
+InnerLosses innerLossesOf(const plan::Run& run, const catalogue::Catalogue& catalogue, units::Length bore)
 {
     InnerLosses losses;
     for (const plan::Bend& bend : plan::bendsOf(run))
@@ -112,11 +131,11 @@ InnerLosses innerLossesOf(const plan::Run& run, const catalogue::Catalogue& cata
     std::stable_sort(valves.begin(), valves.end(),
                      [](const plan::Valve* a, const plan::Valve* b) { return a->station < b->station; });
     for (const plan::Valve* valve : valves)
-        losses.list.push_back(valveLoss(*valve, catalogue));
+        losses.list.push_back(valveLoss(*valve, catalogue, bore));
     for (const plan::ExtraFitting& extra : run.extraFittings)
-        losses.list.push_back(extraLoss(extra, catalogue));
+        losses.list.push_back(extraLoss(extra, catalogue, bore));
     for (const FittingLoss& loss : losses.list)
-        losses.openingHead += openingHeadOf(loss);
+        losses.openingHead += openingHeadOf(loss, catalogue);
     return losses;
 }
 

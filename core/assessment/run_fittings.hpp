@@ -1,6 +1,6 @@
 // The losses a run meets between its ends: bends by the drawn angle, valves by their opening, further fittings.
 // Those at its ends (tees, ports) are in end_losses.hpp. K on the velocity head in the run's own bore.
-// Sources: fitting-defaults, weisbach-valves.
+// Sources: fitting-defaults, weisbach-valves, flow-factor.
 #pragma once
 
 #include <vector>
@@ -18,10 +18,12 @@ struct InnerLosses {
     units::Head openingHead;       // of spring-loaded non-return valves
 };
 
-InnerLosses innerLossesOf(const plan::Run& run, const catalogue::Catalogue& catalogue);
+// `bore` is the run's own, 0 where it is not known.
+InnerLosses innerLossesOf(const plan::Run& run, const catalogue::Catalogue& catalogue, units::Length bore);
 
-// The default K of a catalogue row; where there is no such row, a loss of 0 with basis none, which is a finding.
+// The default K of a catalogue row, or the K that its flow factor is in this bore; where there is no such row, a loss
+// of 0 with basis none, which is a finding.
 FittingLoss lossFromRow(const catalogue::Catalogue& catalogue, const std::string& fittingId, FittingRole role,
-                        FittingPlace place);
+                        FittingPlace place, units::Length bore = {});
 
 } // namespace sumpwright::assessment

@@ -70,6 +70,7 @@ struct RunResult {
     units::Length length;
     units::Length bore;
     units::Length roughness;
+    double corrugatedFactor = 0.0;     // least friction factor of corrugated hose, an estimate; 0: a plain wall
     units::Volume content;             // of the full bore
     std::vector<FittingLoss> fittings; // in order from start to end, those along the run last
     double sumK = 0.0;

@@ -60,6 +60,8 @@ std::optional<Working> workingOfDutyPoint(const Assessment& assessment, base::Id
     working.inputs.push_back(input("bore", run->bore));
     working.inputs.push_back(input("length", run->length));
     working.inputs.push_back(input("roughness", run->roughness));
+    if (run->corrugatedFactor > 0.0)
+        working.inputs.push_back(ratioInput("corrugated_factor", run->corrugatedFactor));
     working.inputs.push_back(ratioInput("sum_k", k));
     working.inputs.push_back(input("temperature", assessment.site->water));
     return working;

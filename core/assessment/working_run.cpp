@@ -2,6 +2,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "core/assessment/rows.hpp"
 #include "core/assessment/tee_legs.hpp"
 #include "core/assessment/working_parts.hpp"
 #include "core/hydraulics/fittings.hpp"
@@ -14,12 +15,12 @@ namespace
 bool flows(const RunFlow* flow) { return flow && flow->flow != units::Flow(); }
 
 // What springs of non-return valves on a run hold it shut with.
-units::Head openingHeadOf(const RunResult& run)
+units::Head openingHeadOf(const Assessment& assessment, const RunResult& run)
 {
     units::Head sum;
     for (const FittingLoss& loss : run.fittings)
-        if (const auto kind = hydraulics::fittingFromId(loss.fittingId); kind && loss.oneWay)
-            sum += static_cast<double>(loss.count) * hydraulics::openingHead(*kind);
+        if (const auto* row = loss.oneWay ? rowOf(assessment.catalogue->fittings(), loss.fittingId) : nullptr)
+            sum += static_cast<double>(loss.count) * row->cracking.value_or(units::Head());
     return sum;
 }
 
@@ -28,9 +29,11 @@ void addPipe(Working& working, const Assessment& assessment, const RunResult& ru
     working.inputs.push_back(input("bore", run.bore));
     working.inputs.push_back(input("length", run.length));
     working.inputs.push_back(input("roughness", run.roughness));
+    if (run.corrugatedFactor > 0.0)
+        working.inputs.push_back(ratioInput("corrugated_factor", run.corrugatedFactor));
     working.inputs.push_back(input("temperature", assessment.site->water));
     working.inputs.push_back(ratioInput("sum_k", run.sumK));
-    if (const units::Head opening = openingHeadOf(run); opening > units::Head())
+    if (const units::Head opening = openingHeadOf(assessment, run); opening > units::Head())
         working.inputs.push_back(input("opening_head", opening));
 }
 

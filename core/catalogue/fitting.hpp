@@ -34,10 +34,11 @@ struct CraneCoefficient {
 
 enum class ValveKind {
     NotAValve,
-    Ball,  // quarter turn: fraction closed x 90 degrees
-    Gate,  // rising gate: fraction of the bore closed
-    Globe, // no opening table: open only
-    Check, // one way, opened by the flow
+    Ball,      // quarter turn: fraction closed x 90 degrees
+    Gate,      // rising gate: fraction of the bore closed
+    Butterfly, // quarter turn, a disc that stays in the bore
+    Globe,     // no opening table: open only
+    Check,     // one way, opened by the flow
 };
 
 // The K added to that of the open valve when part of it is closed.
@@ -51,8 +52,9 @@ struct Fitting {
     std::string name;
     ValveKind valve = ValveKind::NotAValve;
     double defaultK = 0.0;
-    units::Length defaultKFrom; // least bore the default K is meant for
-    units::Length defaultKTo;   // largest
+    std::optional<units::Flow> flowFactor; // Kv: what passes fully open at 1 bar; it then gives the K by the bore
+    units::Length defaultKFrom;            // least bore the default K is meant for
+    units::Length defaultKTo;              // largest
     std::optional<HooperCoefficients> hooper;
     std::optional<DarbyCoefficients> darby;
     std::optional<CraneCoefficient> crane;

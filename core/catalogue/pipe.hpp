@@ -2,6 +2,7 @@
 // the least wall unless the row states it. Sources per row (resources/tables/pipes.json).
 #pragma once
 
+#include <optional>
 #include <string>
 
 #include "core/catalogue/provenance.hpp"
@@ -25,8 +26,10 @@ struct Pipe {
     units::Length wall;
     units::Length bore;
     units::Length roughnessNew; // sand-grain roughness of the new pipe
-    std::string pressureClass;  // as printed on the pipe, "PN16"; "none" for drainage pipe
-    units::Length stockLength;  // as sold: a straight length or a coil
+    // Corrugated hose: a Darcy friction factor that no Reynolds number takes the loss below; roughness does not count.
+    std::optional<double> corrugatedFactor;
+    std::string pressureClass; // as printed on the pipe, "PN16"; "none" for drainage pipe
+    units::Length stockLength; // as sold: a straight length or a coil
     DrinkingWaterMark drinkingWater = DrinkingWaterMark::AskMaker;
     bool gravityOnly = false; // drainage pipe and fittings hold no pressure
     Provenance provenance;

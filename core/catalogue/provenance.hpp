@@ -15,12 +15,13 @@ enum class Basis {
     Computed,       // computed with the stated formula or reference library
     Inference,      // own inference, nothing published behind it; also every invented row
     CommonPractice, // a fact of the trade without a source
+    Own,            // a part the person typed in or imported
 };
 
-inline constexpr std::array allBases{Basis::Seen, Basis::Memory, Basis::Computed, Basis::Inference,
-                                     Basis::CommonPractice};
+inline constexpr std::array allBases{Basis::Seen,      Basis::Memory,         Basis::Computed,
+                                     Basis::Inference, Basis::CommonPractice, Basis::Own};
 
-// The word used in the tables: "seen", "memory", "computed", "inference", "common-practice".
+// The word used in the tables: "seen", "memory", "computed", "inference", "common-practice", "own".
 constexpr std::string_view basisKey(Basis basis)
 {
     switch (basis) {
@@ -34,6 +35,8 @@ constexpr std::string_view basisKey(Basis basis)
         return "inference";
     case Basis::CommonPractice:
         return "common-practice";
+    case Basis::Own:
+        return "own";
     }
     return "";
 }

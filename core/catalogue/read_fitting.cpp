@@ -66,6 +66,7 @@ Fitting readFitting(const Row& row)
     if (row.has("valve"))
         fitting.valve = row.choice<ValveKind>("valve", {{"ball", ValveKind::Ball},
                                                         {"gate", ValveKind::Gate},
+                                                        {"butterfly", ValveKind::Butterfly},
                                                         {"globe", ValveKind::Globe},
                                                         {"check", ValveKind::Check}});
     fitting.defaultK = row.ratio("default_k");

@@ -43,6 +43,11 @@ Pipe readPipe(const Row& row)
     row.require(pipe.bore > units::metres(0.0) && pipe.bore < pipe.outsideDiameter, "bore",
                 "the bore does not fit into the outside diameter", "more than zero, less than the outside diameter");
     pipe.roughnessNew = row.quantity<units::Length>("roughness_new");
+    if (row.has("corrugated_factor")) {
+        pipe.corrugatedFactor = row.ratio("corrugated_factor");
+        row.require(*pipe.corrugatedFactor >= 0.01 && *pipe.corrugatedFactor <= 1.0, "corrugated_factor",
+                    "no corrugated hose has such a friction factor", "0.01 to 1, usually 0.06 to 0.10");
+    }
     pipe.pressureClass = row.text("pressure_class");
     pipe.stockLength = row.quantity<units::Length>("stock_length");
     pipe.drinkingWater =

@@ -39,6 +39,7 @@ extern const Rule runSupports;
 extern const Rule runHighPoint;
 extern const Rule serviceNoValve;
 extern const Rule serviceNoUnion;
+extern const Rule runCorrugated;
 extern const Rule valveClosed;
 extern const Rule valveNoTable;
 extern const Rule teeLowPressure;

@@ -13,7 +13,7 @@ namespace
 kernel::PipeLaw lawOf(const PipeSystem& system, units::KinematicViscosity viscosity)
 {
     return kernel::PipeLaw({units::inMetres(system.pipe.bore), units::inMetres(system.pipe.length),
-                            units::inMetres(system.pipe.roughness), system.sumK},
+                            units::inMetres(system.pipe.roughness), system.sumK, system.pipe.corrugatedFactor},
                            units::inSquareMetresPerSecond(viscosity));
 }
 
@@ -34,6 +34,8 @@ std::optional<base::Refusal> faultOf(double speed, const PipeSystem& system)
         return refuse("roughness");
     if (negative(system.sumK))
         return refuse("sum_k");
+    if (negative(system.pipe.corrugatedFactor))
+        return refuse("corrugated_factor");
     if (units::inMetres(system.pipe.roughness) > roughestComputed * bore)
         return base::Refusal{"hydraulics.too-rough", "roughness", "the roughness fills the bore",
                              "at most half the bore"};

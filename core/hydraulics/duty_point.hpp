@@ -38,8 +38,8 @@ struct DutyPoint {
 };
 
 // Refusals: "hydraulics.pump-cannot-lift" (place "static_head"), "hydraulics.not-positive" (place "bore", "speed"),
-// "hydraulics.negative" (place "length", "roughness", "sum_k"), "hydraulics.too-rough" (place "roughness"),
-// "hydraulics.not-a-number" (place "static_head").
+// "hydraulics.negative" (place "length", "roughness", "sum_k", "corrugated_factor"), "hydraulics.too-rough" (place
+// "roughness"), "hydraulics.not-a-number" (place "static_head").
 base::Outcome<DutyPoint> dutyPoint(const PumpCurve& pump, double speed, const PipeSystem& system,
                                    const nature::WaterProperties& water);
 

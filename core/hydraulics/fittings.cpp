@@ -61,6 +61,17 @@ constexpr std::array<Row, allFittingKinds.size()> rows = {{
     {FittingKind::EntryRounded, "entry-rounded", 0.3, none, none, none},
     {FittingKind::Exit, "exit", 1.0, none, none, Crane{0, 1.0}},
     {FittingKind::Barb, "barb", 1.1, none, none, none},
+    {FittingKind::StrainerHalfClogged, "strainer-half-clogged", 8.0, none, none, none},
+    {FittingKind::ReturnBend, "elbow-180", 1.5, Hooper{1000, 0.35}, Darby{1000, 0.23, 4.0}, Crane{50, 0}},
+    {FittingKind::TankConnector, "tank-connector", 0.1, none, none, none},
+    {FittingKind::Bushing, "bushing", 0.06, none, none, none},
+    {FittingKind::EntryBellmouth, "entry-bellmouth", 0.15, none, none, none},
+    {FittingKind::BallValveReduced, "ball-valve-reduced", 0.35, Hooper{1000, 0.25}, none, none},
+    {FittingKind::ButterflyValve, "butterfly-valve", 0.8, Hooper{800, 0.25}, none, Crane{45, 0}},
+    {FittingKind::AngleValve, "angle-valve", 3.5, Hooper{1000, 2.0}, Darby{1000, 0.69, 4.0}, none},
+    {FittingKind::DiaphragmValve, "diaphragm-valve", 3.7, Hooper{1000, 2.0}, Darby{1000, 0.69, 4.9}, Crane{149, 0}},
+    {FittingKind::SwingCheckStraight, "swing-check-straight", 1.3, none, none, Crane{50, 0}},
+    {FittingKind::FootValveHinged, "foot-valve-hinged", 1.7, none, none, Crane{75, 0}},
 }};
 
 constexpr bool rowsInOrder()
@@ -168,7 +179,8 @@ base::Outcome<double> lossCoefficient(FittingKind kind, LossMethod method, const
 
 bool stopsBackflow(FittingKind kind)
 {
-    return kind == FittingKind::SwingCheck || kind == FittingKind::SpringCheck || kind == FittingKind::FootValve;
+    return kind == FittingKind::SwingCheck || kind == FittingKind::SpringCheck || kind == FittingKind::FootValve ||
+           kind == FittingKind::SwingCheckStraight || kind == FittingKind::FootValveHinged;
 }
 
 units::Head openingHead(FittingKind kind)
@@ -195,6 +207,26 @@ double restated(double k, units::Length statedFor, units::Length wanted)
     base::ensure(units::inMetres(statedFor) > 0.0, "a coefficient is stated for a bore");
     const double ratio = units::inMetres(wanted) / units::inMetres(statedFor);
     return k * ratio * ratio * ratio * ratio;
+}
+
+namespace
+{
+constexpr double ratedPressure = 1e5;  // Pa: Kv is stated at 1 bar
+constexpr double ratedDensity = 999.1; // kg/m3: water of 15 degC
+} // namespace
+
+double coefficientOfFlowFactor(units::Flow atOneBar, units::Length bore)
+{
+    const double v = units::inMetresPerSecond(meanVelocity(atOneBar, bore));
+    base::ensure(positive(v), "a flow factor is above zero");
+    return 2.0 * ratedPressure / (ratedDensity * v * v);
+}
+
+units::Flow flowFactorOfCoefficient(double k, units::Length bore)
+{
+    base::ensure(positive(k), "a coefficient with a flow factor is above zero");
+    return units::cubicMetresPerSecond(std::sqrt(2.0 * ratedPressure / (ratedDensity * k)) *
+                                       units::inSquareMetres(boreArea(bore)));
 }
 
 double expansionCoefficient(units::Length smaller, units::Length larger)

@@ -35,14 +35,50 @@ enum class FittingKind {
     EntryRounded,
     Exit,
     Barb,
+    StrainerHalfClogged,
+    ReturnBend,
+    TankConnector,
+    Bushing,
+    EntryBellmouth,
+    BallValveReduced,
+    ButterflyValve,
+    AngleValve,
+    DiaphragmValve,
+    SwingCheckStraight,
+    FootValveHinged,
 };
 
-constexpr std::array<FittingKind, 19> allFittingKinds = {
-    FittingKind::Elbow90,      FittingKind::Elbow90Sweep, FittingKind::Elbow90Mitre, FittingKind::Elbow45,
-    FittingKind::TeeRun,       FittingKind::TeeBranch,    FittingKind::BallValve,    FittingKind::GateValve,
-    FittingKind::GlobeValve,   FittingKind::SwingCheck,   FittingKind::SpringCheck,  FittingKind::FootValve,
-    FittingKind::Union,        FittingKind::Strainer,     FittingKind::EntryFlush,   FittingKind::EntryReentrant,
-    FittingKind::EntryRounded, FittingKind::Exit,         FittingKind::Barb,
+constexpr std::array<FittingKind, 30> allFittingKinds = {
+    FittingKind::Elbow90,
+    FittingKind::Elbow90Sweep,
+    FittingKind::Elbow90Mitre,
+    FittingKind::Elbow45,
+    FittingKind::TeeRun,
+    FittingKind::TeeBranch,
+    FittingKind::BallValve,
+    FittingKind::GateValve,
+    FittingKind::GlobeValve,
+    FittingKind::SwingCheck,
+    FittingKind::SpringCheck,
+    FittingKind::FootValve,
+    FittingKind::Union,
+    FittingKind::Strainer,
+    FittingKind::EntryFlush,
+    FittingKind::EntryReentrant,
+    FittingKind::EntryRounded,
+    FittingKind::Exit,
+    FittingKind::Barb,
+    FittingKind::StrainerHalfClogged,
+    FittingKind::ReturnBend,
+    FittingKind::TankConnector,
+    FittingKind::Bushing,
+    FittingKind::EntryBellmouth,
+    FittingKind::BallValveReduced,
+    FittingKind::ButterflyValve,
+    FittingKind::AngleValve,
+    FittingKind::DiaphragmValve,
+    FittingKind::SwingCheckStraight,
+    FittingKind::FootValveHinged,
 };
 
 std::string_view idOf(FittingKind kind); // "elbow-90", as in catalogue, files and command line
@@ -75,6 +111,11 @@ double bendCoefficient(units::Angle turn, FittingKind elbow = FittingKind::Elbow
 
 // K stated for one bore, restated for another: K2 = K1 (D2/D1)^4.
 double restated(double k, units::Length statedFor, units::Length wanted);
+
+// A valve's flow factor Kv, stated as the flow it passes at 1 bar, as K on the velocity in the bore, and back:
+// K = 2 x 1 bar / (density v^2) with water of 15 degC. Key: flow-factor. Promises: bore, flow and k above 0.
+double coefficientOfFlowFactor(units::Flow atOneBar, units::Length bore);
+units::Flow flowFactorOfCoefficient(double k, units::Length bore);
 
 // Sudden changes of bore, K on the velocity in the SMALLER pipe. Borda-Carnot; Rennels and Hudson 2012.
 double expansionCoefficient(units::Length smaller, units::Length larger);

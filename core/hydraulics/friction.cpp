@@ -13,10 +13,11 @@ namespace
 kernel::PipeLaw::Value lossAt(const StraightPipe& pipe, units::Flow flow, units::KinematicViscosity viscosity)
 {
     const kernel::PipeNumbers numbers{units::inMetres(pipe.bore), units::inMetres(pipe.length),
-                                      units::inMetres(pipe.roughness), 0.0};
+                                      units::inMetres(pipe.roughness), 0.0, pipe.corrugatedFactor};
     base::ensure(numbers.bore > 0.0 && numbers.length >= 0.0, "a pipe has a bore and no negative length");
     base::ensure(numbers.roughness >= 0.0 && numbers.roughness <= roughestComputed * numbers.bore,
                  "roughness is 0 to half the bore");
+    base::ensure(numbers.corrugatedFactor >= 0.0, "a friction factor is not negative");
     base::ensure(units::inSquareMetresPerSecond(viscosity) > 0.0, "viscosity is above zero");
     kernel::LastRoot root;
     return kernel::PipeLaw(numbers, units::inSquareMetresPerSecond(viscosity))
@@ -58,6 +59,12 @@ double frictionFactor(double reynolds, double relativeRoughness)
     base::ensure(relativeRoughness >= 0.0 && relativeRoughness <= roughestComputed, "roughness is 0 to half the bore");
     kernel::LastRoot root;
     return kernel::FrictionLaw(relativeRoughness).at(reynolds, root).factor;
+}
+
+double corrugatedFrictionFactor(double reynolds, double corrugatedFactor)
+{
+    base::ensure(reynolds > 0.0 && corrugatedFactor > 0.0, "a friction factor needs flow and a wall");
+    return std::fmax(64.0 / reynolds, corrugatedFactor);
 }
 
 units::Head frictionLoss(const StraightPipe& pipe, units::Flow flow, units::KinematicViscosity viscosity)

@@ -2,8 +2,10 @@
 // Flow and loss carry a sign: along the pipe positive; loss(-flow) = -loss(flow).
 // Laminar to Re 2000 (64/Re), Colebrook from Re 4000, between them a cubic of ln f in ln Re that meets both in value
 // and slope, so the loss rises strictly with flow. In that band f is uncertain and callers say so.
+// Corrugated hose has a least friction factor instead: f = max(64/Re, factor), roughness not counted. An estimate.
 // Valid: Re above 0, relative roughness 0 to 0.05 (the Moody chart); computed on to 0.5 as an estimate.
-// Sources: Colebrook 1939; Moody 1944; the transition is our own. Keys: colebrook-1939, transition-cubic.
+// Sources: Colebrook 1939; Moody 1944; the transition is our own. Keys: colebrook-1939, transition-cubic,
+// corrugated-hose.
 #pragma once
 
 #include "core/units/measures.hpp"
@@ -28,11 +30,14 @@ FlowRegime regimeOf(double reynolds);
 
 // Darcy friction factor. Promises asked of the caller: reynolds > 0, relative roughness 0 to roughestComputed.
 double frictionFactor(double reynolds, double relativeRoughness);
+// Of corrugated hose whose factor is above 0.
+double corrugatedFrictionFactor(double reynolds, double corrugatedFactor);
 
 struct StraightPipe {
     units::Length bore;
     units::Length length;
     units::Length roughness;
+    double corrugatedFactor = 0.0; // 0: a plain wall
 };
 
 struct LossWithSlope {

@@ -27,9 +27,9 @@ struct Prepared {
 
 LinkLaw lawOf(const PipeLink& pipe, double viscosity)
 {
-    return LinkLaw::ofPipe(
-        {units::inMetres(pipe.bore), units::inMetres(pipe.length), units::inMetres(pipe.roughness), pipe.sumK},
-        viscosity, pipe.oneWay, units::inMetresHead(pipe.openingHead));
+    return LinkLaw::ofPipe({units::inMetres(pipe.bore), units::inMetres(pipe.length), units::inMetres(pipe.roughness),
+                            pipe.sumK, pipe.corrugatedFactor},
+                           viscosity, pipe.oneWay, units::inMetresHead(pipe.openingHead));
 }
 
 LinkLaw lawOf(const PumpLink& pump, double) { return LinkLaw::ofPump(pump.curve, pump.speed); }

@@ -37,9 +37,10 @@ struct PipeLink {
     units::Length bore;
     units::Length length;
     units::Length roughness;
-    double sumK = 0.0;       // all fittings, on the velocity in this bore
-    bool oneWay = false;     // free outlet or non-return valve
-    units::Head openingHead; // of a spring-loaded non-return valve; read only where oneWay
+    double sumK = 0.0;             // all fittings, on the velocity in this bore
+    bool oneWay = false;           // free outlet or non-return valve
+    units::Head openingHead;       // of a spring-loaded non-return valve; read only where oneWay
+    double corrugatedFactor = 0.0; // least friction factor of corrugated hose; 0: a plain wall
 };
 
 struct PumpLink { // lifts from `from` to `to`; never runs backwards

@@ -38,6 +38,8 @@ std::optional<PartFault> faultOfPart(const PipeLink& pipe)
         return PartFault{"the roughness is below zero or fills the bore", "a roughness of 0 to half the bore"};
     if (!within(pipe.sumK, 0.0, largestK))
         return PartFault{"the sum of K is below zero or no number", "a sum of K from 0 up; close the valve instead"};
+    if (!within(pipe.corrugatedFactor, 0.0, largest))
+        return PartFault{"the friction factor is below zero or no number", "a factor from 0 up"};
     if (!within(units::inMetresHead(pipe.openingHead), 0.0, largest))
         return PartFault{"the opening head is below zero or no number", "an opening head from 0 up"};
     return std::nullopt;

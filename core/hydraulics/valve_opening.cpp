@@ -80,8 +80,10 @@ base::Outcome<ValveLoss> throttlingLoss(ThrottleKind kind, double opening)
 
 std::optional<ThrottleKind> throttleOf(FittingKind kind)
 {
-    if (kind == FittingKind::BallValve)
+    if (kind == FittingKind::BallValve || kind == FittingKind::BallValveReduced)
         return ThrottleKind::Ball;
+    if (kind == FittingKind::ButterflyValve)
+        return ThrottleKind::Butterfly;
     if (kind == FittingKind::GateValve)
         return ThrottleKind::Gate;
     return std::nullopt;

@@ -25,7 +25,7 @@ struct ValveLoss {
 // Refusal: "hydraulics.opening-out-of-range", place "opening", outside 0 to 1.
 base::Outcome<ValveLoss> throttlingLoss(ThrottleKind kind, double opening);
 
-// The table a fitting is throttled by: ball valve, gate valve; none for all others.
+// The table a fitting is throttled by: ball, gate and butterfly valves; none for all others.
 std::optional<ThrottleKind> throttleOf(FittingKind kind);
 
 } // namespace sumpwright::hydraulics

@@ -158,6 +158,8 @@ void putRun(JsonText& json, const RunResult& run, const Assessment& assessment)
     put(json, "length", run.length);
     put(json, "bore", run.bore);
     put(json, "roughness", run.roughness);
+    if (run.corrugatedFactor > 0.0)
+        put(json, "corrugated_factor", run.corrugatedFactor);
     put(json, "content", run.content);
     put(json, "sum_k", run.sumK);
     json.beginList("fittings");

@@ -41,6 +41,8 @@ constexpr Sentence ofFindings[] = {
      "air gets in, the water must be lifted that high."},
     {"run.against-drawing", "In {1} water runs against the way {it is|they are} drawn; the losses at {its|their} tees "
                             "are taken the way drawn."},
+    {"run.corrugated",
+     "The loss of corrugated hose is an estimate, the friction factor taken as {plain value}, in {all}."},
     {"run.transition", "The flow is between laminar and turbulent, so the friction is uncertain, in {all}."},
     {"run.crosses", "{1} and {2} want the same place: {value} from centre line to centre line, {limit} are needed."},
     {"run.through-vessel", "{1} runs through {2} at {value}, below its rim at {limit}."},
@@ -161,6 +163,7 @@ constexpr Sentence ofAdvice[] = {
     {"deeper-water-or-plate", "Raise the sump's running level, use a larger inlet, or lay a plate over the inlet."},
     {"connect-run", "Connect both ends to a port, a tee or a pump, or delete the {run|runs}."},
     {"choose-pipe", "Choose a pipe of the catalogue."},
+    {"smooth-pipe", "Measure the flow, or use smooth pipe where head is short."},
     {"larger-pipe", "Use a larger pipe."},
     {"pressure-pipe", "Use pipe with a pressure class."},
     {"open-valve", "Open the valve if water is meant to run here."},

@@ -71,6 +71,16 @@ InputSpec roughnessInput()
     return spec;
 }
 
+InputSpec corrugatedFactorInput()
+{
+    InputSpec spec = quantityInput("corrugated_factor",
+                                   "least friction factor of corrugated hose, usually 0.06 to 0.10; 0 for a plain wall",
+                                   units::KindId::ratio, "0", "1");
+    spec.sort = InputSort::Ratio;
+    spec.ifAbsent = "0";
+    return spec;
+}
+
 InputSpec waterTemperatureInput()
 {
     InputSpec spec =
@@ -94,6 +104,12 @@ InputSpec sumKInput()
     spec.sort = InputSort::Ratio;
     spec.ifAbsent = "0";
     return spec;
+}
+
+Note corrugatedNote()
+{
+    return {"corrugated-estimate",
+            "Corrugated hose: the friction factor depends on its shape, 0.06 to 0.10; an estimate."};
 }
 
 Note transitionNote()

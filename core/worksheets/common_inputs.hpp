@@ -18,10 +18,12 @@ InputSpec flowInput();                                         // more than 0, a
 InputSpec boreInput();                                         // 1 mm to 1 m
 InputSpec lengthInput();                                       // 0 to 10 km
 InputSpec roughnessInput();                                    // 0 to 10 mm, new plastic pipe by default
+InputSpec corrugatedFactorInput();                             // 0 to 1, 0 (a plain wall) by default
 InputSpec waterTemperatureInput();                             // 0 to 40 degC, 20 degC by default
 InputSpec openingHeadInput(); // of springs in non-return valves; 0 to 100 m, 0 by default
 InputSpec sumKInput();        // 0 to 10 000, 0 by default
 
+Note corrugatedNote(); // corrugated hose: the factor is an estimate
 Note transitionNote(); // the flow is between laminar and turbulent
 Note roughNote();      // rougher than the Moody chart
 

@@ -21,6 +21,7 @@ Worksheet vesselMass();
 Worksheet pipeFlow();
 Worksheet pipeContent();
 Worksheet boreChange();
+Worksheet flowFactor();
 Worksheet sumK();
 Worksheet gradeLine();
 Worksheet staticLift();

@@ -29,11 +29,11 @@ base::Outcome<hydraulics::ValveLoss> throttling(const Inputs& inputs, hydraulics
     if (!throttle)
         return base::Refusal{"worksheets.not-a-throttle", "opening",
                              inputs.word("fitting") + " cannot be partly closed",
-                             "an opening only for ball-valve or gate-valve"};
+                             "an opening only for ball, gate and butterfly valves"};
     const auto loss = hydraulics::throttlingLoss(*throttle, inputs.ratio("opening"));
     if (loss.ok() && loss->closed)
         return base::Refusal{"worksheets.valve-closed", "opening", "so far closed the valve counts as shut: no flow",
-                             "an opening above 0.111 for ball-valve, above 0.05 for gate-valve"};
+                             "an opening above 0.111 for ball and butterfly valves, above 0.05 for gate-valve"};
     return loss;
 }
 
@@ -196,7 +196,7 @@ std::vector<InputSpec> inputsOfFittingLoss()
     nominal.ifAbsent = "=bore";
     InputSpec opening;
     opening.name = "opening";
-    opening.meaning = "how far a ball or gate valve is open: 1 open, 0 closed";
+    opening.meaning = "how far a ball, gate or butterfly valve is open: 1 open, 0 closed";
     opening.sort = InputSort::Ratio;
     opening.required = false;
     opening.least = "0";

@@ -16,6 +16,7 @@ base::Outcome<Answer> compute(const Inputs& inputs)
         return water.refusal();
     const auto head = inputs.get<units::Head>("head");
     const auto opening = inputs.get<units::Head>("opening_head");
+    const double corrugated = inputs.ratio("corrugated_factor");
     hydraulics::Network network;
     network.viscosity = water->kinematicViscosity;
     const auto upper = network.addFixedGrade(units::raisedBy(units::Elevation(), head));
@@ -23,7 +24,7 @@ base::Outcome<Answer> compute(const Inputs& inputs)
     network.addLink(upper, lower,
                     hydraulics::PipeLink{inputs.get<units::Length>("bore"), inputs.get<units::Length>("length"),
                                          inputs.get<units::Length>("roughness"), inputs.ratio("sum_k"),
-                                         opening > units::Head(), opening});
+                                         opening > units::Head(), opening, corrugated});
     const auto result = hydraulics::solve(network);
     if (result.notSolved) {
         base::Refusal refusal = *result.notSolved;
@@ -31,7 +32,8 @@ base::Outcome<Answer> compute(const Inputs& inputs)
         return refusal;
     }
     const hydraulics::LinkFlow& pipe = result.links.front();
-    const bool estimate = pipe.regime == hydraulics::FlowRegime::Transition;
+    const bool transition = corrugated <= 0.0 && pipe.regime == hydraulics::FlowRegime::Transition;
+    const bool estimate = transition || corrugated > 0.0;
     AnswerDraft draft(inputs);
     draft.put("flow", pipe.flow, estimate);
     draft.put("velocity", pipe.velocity, estimate);
@@ -41,7 +43,11 @@ base::Outcome<Answer> compute(const Inputs& inputs)
     draft.work("h = (f L/D + ΣK) v²/(2 g)", opening > units::Head() ? " + h_spring" : "", ", solved for Q");
     draft.work("Q = ", pipe.flow, ": v = ", pipe.velocity, ", Re = ", pipe.reynolds);
     draft.work("h = h_f + h_k = ", pipe.frictionLoss, " + ", pipe.fittingLoss, " = ", head);
-    if (estimate) {
+    if (corrugated > 0.0) {
+        draft.note(corrugatedNote().id);
+        draft.source("corrugated-hose");
+    }
+    if (transition) {
         draft.note(transitionNote().id);
         draft.source("transition-cubic");
     }
@@ -63,14 +69,15 @@ Worksheet pipeFlow()
                     roughnessInput(),
                     waterTemperatureInput(),
                     sumKInput(),
-                    openingHeadInput()};
+                    openingHeadInput(),
+                    corrugatedFactorInput()};
     sheet.outputs = {{"flow", "flow through the pipe", "m3/s"},
                      {"velocity", "mean velocity", "m/s"},
                      {"reynolds", "Reynolds number", "1"},
                      {"friction_loss", "head lost along the wall", "m"},
                      {"fitting_loss", "head lost in fittings", "m"}};
     sheet.sources = {"darcy-weisbach", "colebrook-1939", "todini-pilati-1988", "tanaka-2001", "iapws-sr6-08"};
-    sheet.notes = {transitionNote()};
+    sheet.notes = {transitionNote(), corrugatedNote()};
     sheet.compute = compute;
     return sheet;
 }

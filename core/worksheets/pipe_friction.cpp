@@ -32,8 +32,12 @@ void showWorking(AnswerDraft& draft, const PipeNumbers& n)
     const units::Length bore = n.pipe.bore;
     draft.work("v = Q / (π/4 D²) = ", n.flow, " / (π/4 × (", bore, ")²) = ", n.velocity);
     draft.work("Re = v D / ν = ", n.velocity, " × ", bore, " / ", n.viscosity, " = ", n.reynolds);
-    draft.work("f = ", n.factor, " (", frictionLaw(hydraulics::regimeOf(n.reynolds)), ", ε/D = ", n.relativeRoughness,
-               ")");
+    if (n.pipe.corrugatedFactor > 0.0)
+        draft.work("f = max(64 / Re, f_corrugated) = max(64 / ", n.reynolds, ", ", n.pipe.corrugatedFactor,
+                   ") = ", n.factor);
+    else
+        draft.work("f = ", n.factor, " (", frictionLaw(hydraulics::regimeOf(n.reynolds)),
+                   ", ε/D = ", n.relativeRoughness, ")");
     draft.work("h_f = f L/D v²/(2 g) = ", n.factor, " × ", n.pipe.length, " / ", bore, " × (", n.velocity,
                ")² / (2 × 9.80665 m/s²) = ", n.friction);
     if (n.opening > units::Head())
@@ -48,7 +52,7 @@ base::Outcome<Answer> compute(const Inputs& inputs)
 {
     PipeNumbers n{};
     n.pipe = {inputs.get<units::Length>("bore"), inputs.get<units::Length>("length"),
-              inputs.get<units::Length>("roughness")};
+              inputs.get<units::Length>("roughness"), inputs.ratio("corrugated_factor")};
     n.relativeRoughness = n.pipe.roughness / n.pipe.bore;
     if (n.relativeRoughness > hydraulics::roughestComputed)
         return base::Refusal{"worksheets.out-of-range", "roughness", "the roughness fills the bore",
@@ -61,20 +65,23 @@ base::Outcome<Answer> compute(const Inputs& inputs)
     n.viscosity = water->kinematicViscosity;
     n.velocity = hydraulics::meanVelocity(n.flow, n.pipe.bore);
     n.reynolds = hydraulics::reynoldsNumber(n.flow, n.pipe.bore, n.viscosity);
-    n.factor = hydraulics::frictionFactor(n.reynolds, n.relativeRoughness);
+    const bool corrugated = n.pipe.corrugatedFactor > 0.0;
+    n.factor = corrugated ? hydraulics::corrugatedFrictionFactor(n.reynolds, n.pipe.corrugatedFactor)
+                          : hydraulics::frictionFactor(n.reynolds, n.relativeRoughness);
     n.friction = hydraulics::frictionLoss(n.pipe, n.flow, n.viscosity);
     n.opening = inputs.get<units::Head>("opening_head");
     n.fittings = hydraulics::fittingLoss(n.sumK, n.velocity) + n.opening;
 
-    const bool transition = hydraulics::regimeOf(n.reynolds) == FlowRegime::Transition;
-    const bool rough = n.relativeRoughness > hydraulics::roughestCharted;
+    const bool transition = !corrugated && hydraulics::regimeOf(n.reynolds) == FlowRegime::Transition;
+    const bool rough = !corrugated && n.relativeRoughness > hydraulics::roughestCharted;
+    const bool estimate = transition || rough || corrugated;
     AnswerDraft draft(inputs);
     draft.put("velocity", n.velocity);
     draft.put("reynolds", n.reynolds);
-    draft.put("friction_factor", n.factor, transition || rough);
-    draft.put("friction_loss", n.friction, transition || rough);
+    draft.put("friction_factor", n.factor, estimate);
+    draft.put("friction_loss", n.friction, estimate);
     draft.put("fitting_loss", n.fittings);
-    draft.put("head_loss", n.friction + n.fittings, transition || rough);
+    draft.put("head_loss", n.friction + n.fittings, estimate);
     showWorking(draft, n);
     if (transition) {
         draft.note(transitionNote().id);
@@ -82,6 +89,10 @@ base::Outcome<Answer> compute(const Inputs& inputs)
     }
     if (rough)
         draft.note(roughNote().id);
+    if (corrugated) {
+        draft.note(corrugatedNote().id);
+        draft.source("corrugated-hose");
+    }
     return draft.take();
 }
 
@@ -93,8 +104,8 @@ Worksheet pipeFriction()
     sheet.id = "pipe-friction";
     sheet.question = "How much head does a full pipe cost?";
     sheet.formula = "h = (f L/D + ΣK) v²/(2 g), v = Q / (π/4 D²), f by friction-factor";
-    sheet.inputs = {flowInput(), boreInput(),       lengthInput(), roughnessInput(), waterTemperatureInput(),
-                    sumKInput(), openingHeadInput()};
+    sheet.inputs = {flowInput(), boreInput(),        lengthInput(),          roughnessInput(), waterTemperatureInput(),
+                    sumKInput(), openingHeadInput(), corrugatedFactorInput()};
     sheet.outputs = {{"velocity", "mean velocity", "m/s"},
                      {"reynolds", "Reynolds number", "1"},
                      {"friction_factor", "Darcy friction factor", "1"},
@@ -102,7 +113,7 @@ Worksheet pipeFriction()
                      {"fitting_loss", "head lost in fittings", "m"},
                      {"head_loss", "sum of both", "m"}};
     sheet.sources = {"darcy-weisbach", "colebrook-1939", "tanaka-2001", "iapws-sr6-08"};
-    sheet.notes = {transitionNote(), roughNote()};
+    sheet.notes = {transitionNote(), roughNote(), corrugatedNote()};
     sheet.compute = compute;
     return sheet;
 }

@@ -40,12 +40,14 @@ Outcome<Answer> compute(const Inputs& inputs)
         return water.refusal();
     const hydraulics::PipeSystem system{inputs.get<units::Head>("static_head"),
                                         {inputs.get<units::Length>("bore"), inputs.get<units::Length>("length"),
-                                         inputs.get<units::Length>("roughness")},
+                                         inputs.get<units::Length>("roughness"), inputs.ratio("corrugated_factor")},
                                         inputs.ratio("sum_k")};
     const auto duty = hydraulics::dutyPoint(*curve, inputs.ratio("speed"), system, *water);
     if (!duty)
         return duty.refusal();
-    const bool estimate = duty->runOut || duty->regime == hydraulics::FlowRegime::Transition;
+    const bool corrugated = system.pipe.corrugatedFactor > 0.0;
+    const bool transition = !corrugated && duty->regime == hydraulics::FlowRegime::Transition;
+    const bool estimate = duty->runOut || transition || corrugated;
     AnswerDraft draft(inputs);
     draft.put("flow", duty->flow, estimate);
     draft.put("head", duty->head, estimate);
@@ -66,7 +68,11 @@ Outcome<Answer> compute(const Inputs& inputs)
     }
     if (duty->runOut)
         draft.note(runOut.id);
-    if (duty->regime == hydraulics::FlowRegime::Transition) {
+    if (corrugated) {
+        draft.note(corrugatedNote().id);
+        draft.source("corrugated-hose");
+    }
+    if (transition) {
         draft.note(transitionNote().id);
         draft.source("transition-cubic");
     }
@@ -83,7 +89,7 @@ std::vector<InputSpec> inputsOfPumpDuty()
     lift.most = "100 m";
     std::vector<InputSpec> inputs = pumpInputs();
     for (InputSpec& spec : std::vector<InputSpec>{lift, boreInput(), lengthInput(), roughnessInput(), sumKInput(),
-                                                  waterTemperatureInput()})
+                                                  waterTemperatureInput(), corrugatedFactorInput()})
         inputs.push_back(std::move(spec));
     return inputs;
 }
@@ -107,7 +113,7 @@ Worksheet pumpDuty()
                      {"energy_per_year", "electrical energy in 8760 hours", "kWh"}};
     sheet.sources = {"darcy-weisbach", "colebrook-1939", "fritsch-butland-1984", "affinity-laws",
                      "pump-energy",    "tanaka-2001",    "iapws-sr6-08"};
-    sheet.notes = {inventedPumpNote(), noPower, runOut, transitionNote()};
+    sheet.notes = {inventedPumpNote(), noPower, runOut, transitionNote(), corrugatedNote()};
     sheet.compute = compute;
     return sheet;
 }

@@ -63,11 +63,11 @@ const OutputSpec* Worksheet::output(std::string_view name) const { return byName
 const std::vector<Worksheet>& allWorksheets()
 {
     static const std::vector<Worksheet> all = {
-        waterProperties(), airPressure(),   frictionFactor(),   pipeFriction(), pipeFlow(),     fittingLoss(),
-        boreChange(),      sumK(),          pipeContent(),      staticLift(),   pumpHead(),     pumpDuty(),
-        pumpEnergy(),      gradeLine(),     flowBalance(),      vesselWater(),  sumpLevel(),    pumpStop(),
-        waterTotal(),      overflowLevel(), overflowCapacity(), sideOutlet(),   slopingDrain(), tankEmptying(),
-        vesselMass(),      loadTotal(),     liveLoad()};
+        waterProperties(), airPressure(), frictionFactor(), pipeFriction(),     pipeFlow(),    fittingLoss(),
+        flowFactor(),      boreChange(),  sumK(),           pipeContent(),      staticLift(),  pumpHead(),
+        pumpDuty(),        pumpEnergy(),  gradeLine(),      flowBalance(),      vesselWater(), sumpLevel(),
+        pumpStop(),        waterTotal(),  overflowLevel(),  overflowCapacity(), sideOutlet(),  slopingDrain(),
+        tankEmptying(),    vesselMass(),  loadTotal(),      liveLoad()};
     return all;
 }
 

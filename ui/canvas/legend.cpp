@@ -78,6 +78,7 @@ std::vector<LegendRow> makeRows()
         fittingRow(Legend::tr("ball valve"), FittingSign::ball),
         fittingRow(Legend::tr("gate valve"), FittingSign::gate),
         fittingRow(Legend::tr("globe valve"), FittingSign::globe),
+        fittingRow(Legend::tr("butterfly valve"), FittingSign::butterfly),
         fittingRow(Legend::tr("valve, shut"), FittingSign::ball, true),
         fittingRow(Legend::tr("non-return valve"), FittingSign::check),
         fittingRow(Legend::tr("other fitting"), FittingSign::other),

@@ -257,6 +257,8 @@ FittingSign signOf(const catalogue::Catalogue* tables, const std::string& fittin
         return FittingSign::gate;
     case catalogue::ValveKind::Globe:
         return FittingSign::globe;
+    case catalogue::ValveKind::Butterfly:
+        return FittingSign::butterfly;
     case catalogue::ValveKind::Check:
         return FittingSign::check;
     case catalogue::ValveKind::NotAValve:

@@ -72,6 +72,12 @@ void paintFitting(QPainter& painter, const Ink& ink, FittingSign sign, QPointF p
             painter.setBrush(line);
             circle(painter, {}, size * 0.26);
             break;
+        case FittingSign::butterfly:
+            paintBowTie(painter, half, height);
+            prepare(painter, ink.pen(line, weight::thin), line);
+            painter.drawLine(QPointF(-half * 0.45, height), QPointF(half * 0.45, -height));
+            circle(painter, {}, size * 0.16);
+            break;
         case FittingSign::check:
             painter.drawRect(QRectF(-half, -height, size, 2.0 * height));
             painter.setBrush(line);

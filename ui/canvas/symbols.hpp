@@ -9,7 +9,7 @@
 namespace sumpwright::ui::canvas
 {
 
-enum class FittingSign { ball, gate, globe, check, other };
+enum class FittingSign { ball, gate, globe, butterfly, check, other };
 
 void paintFlowArrow(QPainter& painter, const Ink& ink, QPointF tip, double turn, double size, const QColor& colour);
 // Two triangles along the pipe; shut: filled.

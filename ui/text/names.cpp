@@ -127,6 +127,8 @@ QString nameOf(catalogue::Basis basis)
         return Names::tr("computed");
     case catalogue::Basis::Inference:
         return Names::tr("invented, typical shape");
+    case catalogue::Basis::Own:
+        return Names::tr("own part");
     case catalogue::Basis::CommonPractice:
         return Names::tr("common practice, no source");
     }

@@ -122,6 +122,7 @@ struct PipeNumbers { // SI
     double length = 0.0;
     double roughness = 0.0;
     double sumK = 0.0;
+    double corrugatedFactor = 0.0; // 0: a plain wall
 };
 
 class PipeLaw
@@ -142,6 +143,8 @@ public:
         m_perFactor = velocityHead * pipe.length / pipe.bore;
         m_perSquare = velocityHead * pipe.sumK;
         m_laminar = 64.0 * m_perFactor / m_reynoldsPerFlow;
+        m_corrugated = pipe.corrugatedFactor;
+        m_laminarTo = m_corrugated > 0.0 ? 64.0 / m_corrugated : laminarLimit;
     }
 
     double reynolds(double flow) const { return m_reynoldsPerFlow * std::fabs(flow); }
@@ -158,9 +161,14 @@ public:
         const double size = std::fabs(flow);
         const double re = m_reynoldsPerFlow * size;
         const double fittings = m_perSquare * size * flow;
-        if (re <= laminarLimit || m_perFactor == 0.0) {
+        if (re <= m_laminarTo || m_perFactor == 0.0) {
             root.settled = true; // none is needed
             return {m_laminar * flow, fittings, m_laminar + 2.0 * m_perSquare * size};
+        }
+        if (m_corrugated > 0.0) {
+            root.settled = true;
+            const double perFlow = m_perFactor * m_corrugated * size;
+            return {perFlow * flow, fittings, 2.0 * perFlow + 2.0 * m_perSquare * size};
         }
         const FrictionLaw::Value f = m_friction.at<roots>(re, root);
         const double perFlow = m_perFactor * f.factor * size; // loss / flow
@@ -173,6 +181,8 @@ private:
     double m_perFactor = 0.0; // friction loss = m_perFactor f q^2
     double m_perSquare = 0.0; // fitting loss = m_perSquare q^2
     double m_laminar = 0.0;   // laminar friction loss = m_laminar q
+    double m_corrugated = 0.0;
+    double m_laminarTo = laminarLimit; // Reynolds number
 };
 
 } // namespace sumpwright::hydraulics::kernel

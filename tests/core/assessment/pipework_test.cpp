@@ -1,4 +1,5 @@
 // How drawn runs become losses: bends by their angle, tees by their geometry, ends, valves, bores, roughness.
+#include "core/assessment/working.hpp"
 #include "core/hydraulics/fittings.hpp"
 #include "tests/core/assessment/assessing.hpp"
 
@@ -149,6 +150,45 @@ TEST(Bend, OfAChosenFittingKeepsItsShapeAndItsRow)
         r.vertices[1].bendFittingId = "no-such-elbow";
     });
     EXPECT_EQ(lossesOf(plan, run, FittingRole::bend)[0].basis, LossBasis::none);
+}
+
+TEST(Hose, CorrugatedKeepsItsFrictionFactorAndItsWorkingSaysSo)
+{
+    TeePlan plan;
+    const Id run = plan.run(plan::PumpEnd{plan.pump}, plan.toA(), {{0, 0, 0.1}, {0, 0, 1}, {3, 0, 1}}, "corrugated-25");
+    const auto result = assess(plan.drawn);
+    EXPECT_DOUBLE_EQ(runOf(result, run).corrugatedFactor, 0.08);
+    const auto& flow = runOf(result, run).flow[RunningState::least];
+    ASSERT_TRUE(flow);
+    ASSERT_TRUE(flow->losses.has_value());
+    EXPECT_DOUBLE_EQ(flow->losses->frictionFactor, 0.08);
+    const double hand =
+        0.08 * units::inMetres(runOf(result, run).length) / 0.025 * units::inMetresHead(flow->losses->velocityHead);
+    EXPECT_NEAR(units::inMetresHead(flow->losses->friction) / hand, 1.0, 1e-9);
+    const auto working = assessment::workingOfRunLoss(result, run, RunningState::least);
+    ASSERT_TRUE(working.has_value());
+    EXPECT_TRUE(std::any_of(working->inputs.begin(), working->inputs.end(), [](const assessment::WorkingInput& input) {
+        return input.name == "corrugated_factor" && input.value == "0.08";
+    }));
+}
+
+TEST(Valve, OfEveryKindThatThrottlesFollowsItsTable)
+{
+    TeePlan plan;
+    const Id run = plan.run(plan::PumpEnd{plan.pump}, plan.toA(), {{0, 0, 0.1}, {0, 0, 1}, {3, 0, 1}});
+    const auto kOf = [&](const char* fitting, double opening) {
+        plan.drawn.changeRun(run, [&](plan::Run& r) {
+            r.valves.resize(1);
+            r.valves[0].id = {901};
+            r.valves[0].tag = "V9";
+            r.valves[0].fittingId = fitting;
+            r.valves[0].opening = opening;
+        });
+        return lossesOf(plan, run, FittingRole::valve).front().k;
+    };
+    EXPECT_NEAR(kOf("butterfly-valve", 1.0 - 40.0 / 90.0), 0.8 + 10.8, 1e-9);
+    EXPECT_NEAR(kOf("ball-valve-reduced", 0.5), 0.35 + 31.2, 1e-9);
+    EXPECT_NEAR(kOf("angle-valve", 0.5), 3.5, 1e-12); // no table: counts as open
 }
 
 TEST(RunEnds, LoseTheExitAtAVesselAndNothingAtThePump)

@@ -60,7 +60,7 @@ TEST(BadRow, WithoutBasisOrWithAnUnknownBasisIsRefused)
 {
     EXPECT_EQ(refusalOfPipe(R"(, "basis": "seen")", "").place, "pipes.json, row 1 (p-32), basis");
     EXPECT_EQ(refusalOfPipe(R"("basis": "seen")", R"("basis": "guess")").accepts,
-              "one of seen, memory, computed, inference, common-practice");
+              "one of seen, memory, computed, inference, common-practice, own");
 }
 
 TEST(BadRow, QuantitiesWithoutUnitOrOfAnotherKindAreRefused)

@@ -176,6 +176,8 @@ std::vector<RuleFixture> pumpFixtures()
              });
          }},
         {"run.transition", Severity::note, [](P& p) { p.drawn.valve(p.branch2, "ball-valve", 1.0, 150.0); }},
+        {"run.corrugated", Severity::note,
+         [](P& p) { p.drawn.changeRun(p.branch1, [](plan::Run& run) { run.pipeId = "corrugated-25"; }); }},
         {"valve.closed", Severity::note, [](P& p) { p.drawn.valve(p.branch2, "gate-valve", 0.0); }},
         {"valve.no-table", Severity::warning, [](P& p) { p.drawn.valve(p.branch2, "globe-valve", 0.5); }},
         {"tee.low-pressure", Severity::warning,

@@ -89,7 +89,10 @@ TEST(ValveOpening, OnlyValvesThrottle)
 {
     EXPECT_EQ(throttleOf(FittingKind::BallValve), ThrottleKind::Ball);
     EXPECT_EQ(throttleOf(FittingKind::GateValve), ThrottleKind::Gate);
+    EXPECT_EQ(throttleOf(FittingKind::BallValveReduced), ThrottleKind::Ball);
+    EXPECT_EQ(throttleOf(FittingKind::ButterflyValve), ThrottleKind::Butterfly);
     EXPECT_FALSE(throttleOf(FittingKind::Elbow90).has_value());
+    EXPECT_FALSE(throttleOf(FittingKind::GlobeValve).has_value());
 }
 
 } // namespace

@@ -61,6 +61,7 @@ inline std::vector<std::pair<std::string, Texts>> goodQuestions()
           {"legs", "6"}}},
         {"air-pressure", {{"altitude", "120 m"}}},
         {"pipe-flow", {{"head", "0.3 m"}, {"bore", "27.2 mm"}, {"length", "10 m"}}},
+        {"flow-factor", {{"flow_factor", "10 m3/h"}, {"bore", "26.64 mm"}, {"flow", "2000 L/h"}}},
         {"bore-change", {{"upstream_bore", "34 mm"}, {"downstream_bore", "27.2 mm"}}},
         {"sum-k", {{"coefficients", "elbows: 2*0.9; exit: 1"}}},
         {"pipe-content", {{"bore", "27.2 mm"}, {"length", "10 m"}}},

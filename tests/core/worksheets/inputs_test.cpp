@@ -28,7 +28,7 @@ TEST(WorksheetInputs, DefaultsStandInForWhatIsNotGiven)
 {
     const auto answer = ask("pipe-friction", pipeRun);
     ASSERT_TRUE(answer.ok()) << base::oneLine(answer.refusal());
-    ASSERT_EQ(answer->inputs.size(), 7u);
+    ASSERT_EQ(answer->inputs.size(), 8u);
     EXPECT_EQ(answer->inputs[3].name, "roughness");
     EXPECT_DOUBLE_EQ(worksheets::numberOf(answer->inputs[3].value), 1.5e-6);
     EXPECT_EQ(answer->inputs[4].unit, "degC");
@@ -58,7 +58,8 @@ TEST(WorksheetInputs, AnUnknownNameListsTheKnownOnes)
     const base::Refusal refusal = refusalWith("diameter", "27 mm");
     EXPECT_EQ(refusal.id, "worksheets.unknown-input");
     EXPECT_EQ(refusal.place, "diameter");
-    EXPECT_EQ(refusal.accepts, "its inputs are flow, bore, length, roughness, temperature, sum_k, opening_head");
+    EXPECT_EQ(refusal.accepts,
+              "its inputs are flow, bore, length, roughness, temperature, sum_k, opening_head, corrugated_factor");
 }
 
 TEST(WorksheetInputs, ANumberWithoutUnitOrOfAnotherKindIsRefusedAtItsInput)

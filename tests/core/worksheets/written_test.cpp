@@ -98,14 +98,14 @@ TEST(WrittenList, KeepsToItsSchemaAndNamesEveryWorksheetWithChoices)
     std::vector<std::string> ids;
     for (const json& sheet : list.at("worksheets"))
         ids.push_back(sheet.at("id").get<std::string>());
-    EXPECT_EQ(ids, (std::vector<std::string>{"water-properties",  "air-pressure", "friction-factor", "pipe-friction",
-                                             "pipe-flow",         "fitting-loss", "bore-change",     "sum-k",
-                                             "pipe-content",      "static-lift",  "pump-head",       "pump-duty",
-                                             "pump-energy",       "grade-line",   "flow-balance",    "vessel-water",
-                                             "sump-level",        "pump-stop",    "water-total",     "overflow-level",
-                                             "overflow-capacity", "side-outlet",  "sloping-drain",   "tank-emptying",
-                                             "vessel-mass",       "load-total",   "live-load"}));
-    const json& pump = list.at("worksheets").at(11).at("inputs").at(0);
+    EXPECT_EQ(ids, (std::vector<std::string>{
+                       "water-properties", "air-pressure",      "friction-factor", "pipe-friction", "pipe-flow",
+                       "fitting-loss",     "flow-factor",       "bore-change",     "sum-k",         "pipe-content",
+                       "static-lift",      "pump-head",         "pump-duty",       "pump-energy",   "grade-line",
+                       "flow-balance",     "vessel-water",      "sump-level",      "pump-stop",     "water-total",
+                       "overflow-level",   "overflow-capacity", "side-outlet",     "sloping-drain", "tank-emptying",
+                       "vessel-mass",      "load-total",        "live-load"}));
+    const json& pump = list.at("worksheets").at(12).at("inputs").at(0);
     EXPECT_EQ(pump.at("choices").size(), tables->pumps().size());
     const std::string lines = worksheets::listLines(worksheets::allWorksheets(), *tables);
     for (const std::string& id : ids)
