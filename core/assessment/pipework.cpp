@@ -55,9 +55,13 @@ const catalogue::RoughnessState* stateOf(plan::PipeCondition condition, const ca
 Walls wallsOf(const catalogue::Pipe& pipe, plan::PipeCondition condition, const catalogue::Catalogue& tables)
 {
     const catalogue::RoughnessState* state = stateOf(condition, tables);
-    return {state && condition != plan::PipeCondition::asNew ? std::max(pipe.roughnessNew, state->roughness)
-                                                             : pipe.roughnessNew,
-            state ? state->manningN : 0.009};
+    const units::Length roughness = state && condition != plan::PipeCondition::asNew
+                                        ? std::max(pipe.roughnessNew, state->roughness)
+                                        : pipe.roughnessNew;
+    // The n that loses as much as the factor does in the full bore: R^(1/6) (f / (8 g))^(1/2), R = D/4.
+    const double likeFactor = std::pow(units::inMetres(pipe.bore) / 4.0, 1.0 / 6.0) *
+                              std::sqrt(pipe.corrugatedFactor.value_or(0.0) / (8.0 * units::standardGravity));
+    return {roughness, std::max(state ? state->manningN : 0.009, likeFactor)};
 }
 
 std::vector<Stretch> stretchesOf(const plan::Run& run)
@@ -120,6 +124,7 @@ void takeCurve(DrawnPump& drawn, const plan::Pump& pump, const catalogue::Catalo
     if (pump.modelId.empty()) {
         for (const plan::CurvePoint& point : pump.ownCurve)
             drawn.points.push_back({point.flow, point.head});
+        drawn.twoNumbers = pump.twoNumbers;
         if (pump.ownPower)
             drawn.power.push_back({units::Flow(), *pump.ownPower});
         if (drawn.points.empty())
@@ -133,10 +138,12 @@ void takeCurve(DrawnPump& drawn, const plan::Pump& pump, const catalogue::Catalo
     }
     for (const catalogue::PumpPoint& point : row->points)
         drawn.points.push_back({point.flow, point.head});
+    drawn.twoNumbers = row->twoNumbers;
     for (const catalogue::PowerPoint& point : row->power)
         drawn.power.push_back({point.flow, point.input});
-    if (!drawn.leastDepth)
-        drawn.leastDepth = std::max(row->minimumDepth, row->dryRunDepth);
+    const units::Length depth = std::max(row->minimumDepth, row->dryRunDepth);
+    if (!drawn.leastDepth && depth > units::Length())
+        drawn.leastDepth = depth;
 }
 
 DrawnPump drawnPump(const plan::Pump& pump, const PipeworkInput& input)
@@ -147,6 +154,7 @@ DrawnPump drawnPump(const plan::Pump& pump, const PipeworkInput& input)
     drawn.outletLevel = pump.outletLevel;
     drawn.speed = pump.speed;
     drawn.running = pump.running;
+    drawn.arrangement = pump.arrangement;
     drawn.leastDepth = pump.leastDepth;
     takeCurve(drawn, pump, *input.catalogue);
     if (!drawn.fault && !drawn.vessel.valid())

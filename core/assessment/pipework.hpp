@@ -76,8 +76,10 @@ struct DrawnPump {
     base::Id id;
     base::Id vessel;
     units::Elevation outletLevel;
-    std::vector<CurveSample> points; // at full speed
-    std::vector<PowerSample> power;  // empty: unknown; one: the same at every flow
+    std::vector<CurveSample> points; // of one unit at full speed
+    bool twoNumbers = false;         // they are the two numbers of a box
+    std::vector<PowerSample> power;  // of one unit; empty: unknown; one: the same at every flow
+    plan::PumpArrangement arrangement = plan::PumpArrangement::one;
     double speed = 1.0;
     bool running = true;
     std::optional<units::Length> leastDepth;

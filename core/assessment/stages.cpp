@@ -1,5 +1,6 @@
 #include "core/assessment/stages.hpp"
 
+#include "core/assessment/own_catalogue.hpp"
 #include "core/assessment/pumping.hpp"
 #include "core/assessment/service.hpp"
 #include "core/assessment/site.hpp"
@@ -41,15 +42,25 @@ std::string_view nameOf(StageName stage)
     return "";
 }
 
+// Equal parts keep the catalogue, so that no stage runs for a copy of them.
+const Stages::Shared<catalogue::Catalogue>& Stages::tablesFor(const plan::Plan& plan)
+{
+    const bool same = m_tables && (plan.ownParts == m_ownParts || *plan.ownParts == *m_ownParts);
+    if (!same)
+        m_tables = withOwnParts(m_catalogue, *plan.ownParts);
+    m_ownParts = plan.ownParts;
+    return m_tables;
+}
+
 Assessment Stages::assess(const plan::Plan& plan)
 {
     Assessment result;
     result.plan = plan;
-    result.catalogue = m_catalogue;
+    result.catalogue = tablesFor(plan);
     result.site = m_site.get({plan.site->designWater, plan.site->altitude},
                              [](const SiteInput& in) { return siteResultOf(in.water, in.altitude); });
     const auto pipework = m_pipework.get(
-        {plan.runs, plan.tees, plan.pumps, plan.vessels, plan.site->pipeCondition, m_catalogue}, pipeworkOf);
+        {plan.runs, plan.tees, plan.pumps, plan.vessels, plan.site->pipeCondition, result.catalogue}, pipeworkOf);
     const auto basins = m_basins.get({plan.vessels, pipework}, [this](const BasinInput& in) {
         return basinsOf(in.vessels, *in.pipework, *m_catalogue);
     });

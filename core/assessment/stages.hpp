@@ -106,8 +106,12 @@ private:
         Shared<WaterResult> water;
         friend bool operator==(const ServiceInput&, const ServiceInput&) = default;
     };
+    // The catalogue with the plan's own parts.
+    const Shared<catalogue::Catalogue>& tablesFor(const plan::Plan& plan);
 
     Shared<catalogue::Catalogue> m_catalogue;
+    Shared<plan::OwnParts> m_ownParts; // those that m_tables holds
+    Shared<catalogue::Catalogue> m_tables;
     Memo<SiteInput, SiteResult> m_site;
     Memo<PipeworkInput, Pipework> m_pipework;
     Memo<BasinInput, std::vector<Basin>> m_basins;

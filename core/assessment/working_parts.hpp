@@ -62,7 +62,7 @@ const DutyPoint* dutyOf(const Assessment& assessment, base::Id pump, RunningStat
 const VesselWater* waterOf(const Assessment& assessment, base::Id vessel, WaterState state);
 
 // Model or curve, and speed.
-void addPump(Working& working, const plan::Pump& pump);
+void addPump(Working& working, const Assessment& assessment, const plan::Pump& pump);
 
 // From the pump's water to where its worst path ends.
 struct Lift {

@@ -1,6 +1,8 @@
 // Workings of pumps: duty point, power, lift, head at a flow.
 #include <cmath>
+#include <vector>
 
+#include "core/assessment/rows.hpp"
 #include "core/assessment/working_parts.hpp"
 
 namespace sumpwright::assessment
@@ -16,13 +18,32 @@ std::string curveText(const std::vector<plan::CurvePoint>& points)
     return text;
 }
 
+void addCurve(Working& working, const std::vector<plan::CurvePoint>& curve, bool twoNumbers)
+{
+    if (twoNumbers && curve.size() == 2) {
+        working.inputs.push_back(input("shut_off_head", curve.front().head));
+        working.inputs.push_back(input("greatest_flow", curve.back().flow));
+    } else {
+        working.inputs.push_back({"points", curveText(curve)});
+    }
+}
+
 } // namespace
 
-void addPump(Working& working, const plan::Pump& pump)
+// An own part is told by its numbers, so that the working holds without the plan.
+void addPump(Working& working, const Assessment& assessment, const plan::Pump& pump)
 {
-    working.inputs.push_back(pump.modelId.empty() ? WorkingInput{"points", curveText(pump.ownCurve)}
-                                                  : WorkingInput{"pump", pump.modelId});
+    const auto& own = assessment.plan.ownParts->pumps;
+    if (const plan::OwnPump* part = rowOf(own, pump.modelId))
+        addCurve(working, part->curve, part->twoNumbers);
+    else if (pump.modelId.empty())
+        addCurve(working, pump.ownCurve, pump.twoNumbers);
+    else
+        working.inputs.push_back({"pump", pump.modelId});
     working.inputs.push_back(ratioInput("speed", pump.speed));
+    if (pump.arrangement != plan::PumpArrangement::one)
+        working.inputs.push_back(
+            {"arrangement", pump.arrangement == plan::PumpArrangement::twoParallel ? "two-parallel" : "two-in-series"});
 }
 
 std::optional<Lift> liftOf(const Assessment& assessment, const plan::Pump& pump, const HeadPath& path,
@@ -55,7 +76,7 @@ std::optional<Working> workingOfDutyPoint(const Assessment& assessment, base::Id
     if (!(k >= 0.0) || !std::isfinite(k))
         return std::nullopt;
     Working working{"pump-duty", "flow", {}, "network-as-one-pipe"};
-    addPump(working, *drawn);
+    addPump(working, assessment, *drawn);
     working.inputs.push_back(input("static_head", statics));
     working.inputs.push_back(input("bore", run->bore));
     working.inputs.push_back(input("length", run->length));
@@ -103,7 +124,7 @@ std::optional<Working> workingOfPumpHead(const Assessment& assessment, base::Id 
     if (!drawn || !result || result->pumpCurve.empty())
         return std::nullopt;
     Working working{"pump-head", "head", {}, {}};
-    addPump(working, *drawn);
+    addPump(working, assessment, *drawn);
     working.inputs.push_back(input("flow", flow));
     return working;
 }

@@ -34,7 +34,7 @@ std::optional<Working> workingOfSeason(const Assessment& assessment, base::Id pu
     if (!(k >= 0.0) || !std::isfinite(k))
         return std::nullopt;
     Working working{"pump-duty", "flow", {}, "network-as-one-pipe"};
-    addPump(working, *drawn);
+    addPump(working, assessment, *drawn);
     working.inputs.push_back(input("static_head", statics));
     working.inputs.push_back(input("bore", run->bore));
     working.inputs.push_back(input("length", run->length));

@@ -48,6 +48,7 @@ public:
 
     explicit Catalogue(Tables tables) : m_tables(std::move(tables)) {}
 
+    const Tables& tables() const { return m_tables; }
     const std::vector<Source>& sources() const { return m_tables.sources; }
     const std::vector<Pipe>& pipes() const { return m_tables.pipes; }
     const std::vector<RoughnessState>& roughness() const { return m_tables.roughness; }

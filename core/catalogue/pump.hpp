@@ -25,6 +25,7 @@ struct Pump {
     std::string id; // e.g. "G4500"
     std::string name;
     std::vector<PumpPoint> points;
+    bool twoNumbers = false;       // only the two numbers of a box: the curve between them is an estimate
     std::vector<PowerPoint> power; // one point: the same input at every flow
     units::Length minimumDepth;    // least water depth over the sump floor while running
     units::Length dryRunDepth;     // below this it draws air

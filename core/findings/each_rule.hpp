@@ -17,6 +17,8 @@ extern const Rule pumpLowShare;
 extern const Rule pumpLessWhenFouled;
 extern const Rule pumpPowerMissing;
 extern const Rule pumpParallelWithoutCheck;
+extern const Rule pumpTogether;
+extern const Rule pumpTwoNumbers;
 extern const Rule pumpUncovered;
 extern const Rule pumpNearDry;
 extern const Rule pumpSwirl;
@@ -92,5 +94,6 @@ extern const Rule catalogueUnknownRow;
 extern const Rule catalogueOutOfRange;
 extern const Rule catalogueFromMemory;
 extern const Rule catalogueInvented;
+extern const Rule catalogueOwn;
 
 } // namespace sumpwright::findings

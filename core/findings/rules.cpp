@@ -32,6 +32,8 @@ const std::vector<const Rule*> rules{&planWithoutPump,
                                      &pumpLessWhenFouled,
                                      &pumpPowerMissing,
                                      &pumpParallelWithoutCheck,
+                                     &pumpTogether,
+                                     &pumpTwoNumbers,
                                      &pumpUncovered,
                                      &pumpNearDry,
                                      &pumpSwirl,
@@ -106,7 +108,8 @@ const std::vector<const Rule*> rules{&planWithoutPump,
                                      &catalogueUnknownRow,
                                      &catalogueOutOfRange,
                                      &catalogueFromMemory,
-                                     &catalogueInvented};
+                                     &catalogueInvented,
+                                     &catalogueOwn};
 
 } // namespace
 

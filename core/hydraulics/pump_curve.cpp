@@ -179,10 +179,26 @@ void PumpCurve::takePower(const PumpPower& power)
     }
 }
 
+PumpCurve PumpCurve::together(PumpArrangement arrangement) const
+{
+    PumpCurve all = *this;
+    switch (arrangement) {
+    case PumpArrangement::One:
+        break;
+    case PumpArrangement::TwoParallel:
+        all.m_flows *= 2.0;
+        break;
+    case PumpArrangement::TwoInSeries:
+        all.m_heads *= 2.0;
+        break;
+    }
+    return all;
+}
+
 HeadWithSlope PumpCurve::headWithSlopeAt(units::Flow flow, double speed) const
 {
     base::ensure(speed > 0.0 && std::isfinite(speed), "a pump's speed is above zero");
-    const double q = std::max(units::inCubicMetresPerSecond(flow), 0.0) / speed;
+    const double q = std::max(units::inCubicMetresPerSecond(flow), 0.0) / (speed * m_flows);
     const double end = units::inCubicMetresPerSecond(m_points.back().flow);
     Point point;
     if (q >= end)
@@ -193,7 +209,8 @@ HeadWithSlope PumpCurve::headWithSlopeAt(units::Flow flow, double speed) const
         point = {h0 * (1.0 - part * q / end), -boxExponent * h0 / end * part};
     } else
         point = interpolate(m_head, q);
-    return {units::metresHead(speed * speed * point.y), units::fromSi<HeadPerFlow>(speed * point.slope)};
+    return {units::metresHead(speed * speed * m_heads * point.y),
+            units::fromSi<HeadPerFlow>(speed * m_heads / m_flows * point.slope)};
 }
 
 units::Head PumpCurve::headAt(units::Flow flow, double speed) const { return headWithSlopeAt(flow, speed).head; }
@@ -203,12 +220,12 @@ std::optional<units::Power> PumpCurve::powerAt(units::Flow flow, double speed) c
     base::ensure(speed > 0.0 && std::isfinite(speed), "a pump's speed is above zero");
     if (m_power.empty())
         return std::nullopt;
-    const double q = units::inCubicMetresPerSecond(flow) / speed;
-    return units::watts(speed * speed * speed * interpolate(m_power, q).y);
+    const double q = units::inCubicMetresPerSecond(flow) / (speed * m_flows);
+    return units::watts(m_flows * m_heads * speed * speed * speed * interpolate(m_power, q).y);
 }
 
 units::Head PumpCurve::shutOffHead(double speed) const { return headAt(units::Flow(), speed); }
 
-units::Flow PumpCurve::greatestFlow(double speed) const { return m_points.back().flow * speed; }
+units::Flow PumpCurve::greatestFlow(double speed) const { return m_points.back().flow * (speed * m_flows); }
 
 } // namespace sumpwright::hydraulics

@@ -1,8 +1,11 @@
 // A pump's head and input power against flow: a monotone cubic through its points, or two numbers from the box.
 // Flow from 0 up, head above 0 falling strictly. Past the last point the curve runs on straight ("run-out"), head may
 // fall below 0 there. Speed is a ratio to the curve's own speed: flow ~ n, head ~ n^2, power ~ n^3.
+// Identical units together: side by side the flows add at one head (each behind its own non-return valve), in a row the
+// heads at one flow; the power is that of all.
 // Source: Fritsch and Butland 1984 (the interpolation); affinity laws. The exponent 1.7 of the two-number form is our
-// own choice (1.3 to 2.0 are usual). Keys: fritsch-butland-1984, affinity-laws, pump-two-numbers.
+// own choice (1.3 to 2.0 are usual). Keys: fritsch-butland-1984, affinity-laws, pump-two-numbers,
+// pumps-together.
 #pragma once
 
 #include <optional>
@@ -34,6 +37,8 @@ struct HeadWithSlope {
     HeadPerFlow slope; // d head / d flow, never positive
 };
 
+enum class PumpArrangement { One, TwoParallel, TwoInSeries };
+
 class PumpCurve
 {
 public:
@@ -43,6 +48,9 @@ public:
     // Head at no flow and greatest flow at no head: H = H0 (1 - (Q/Qmax)^1.7). An estimate.
     static base::Outcome<PumpCurve> fromRatings(units::Head shutOff, units::Flow greatest, const PumpPower& power = {});
 
+    // The curve of identical units of this curve's pump together; of one: the curve itself.
+    PumpCurve together(PumpArrangement arrangement) const;
+
     units::Head headAt(units::Flow flow, double speed = 1.0) const; // flow below 0 counts as 0
     HeadWithSlope headWithSlopeAt(units::Flow flow, double speed = 1.0) const;
     std::optional<units::Power> powerAt(units::Flow flow, double speed = 1.0) const; // electrical input, if known
@@ -51,7 +59,7 @@ public:
     units::Flow greatestFlow(double speed = 1.0) const; // end of the curve given
     bool runsOut(units::Flow flow, double speed = 1.0) const { return flow > greatestFlow(speed); }
     bool fromTwoNumbers() const { return m_twoNumbers; }
-    const std::vector<PumpPoint>& points() const { return m_points; }
+    const std::vector<PumpPoint>& points() const { return m_points; } // of one unit
 
 private:
     struct Knot { // SI numbers of the interpolation
@@ -73,6 +81,8 @@ private:
     std::vector<Knot> m_power;
     double m_tailSlope = 0.0; // m per m3/s, below 0
     bool m_twoNumbers = false;
+    double m_flows = 1.0; // units side by side
+    double m_heads = 1.0; // units in a row
 };
 
 } // namespace sumpwright::hydraulics

@@ -39,6 +39,8 @@ void checkEach(const Plan& plan, const Plan* was, FaultFinder& faults)
         checkFloor(*plan.floor, faults);
     if (changed(plan.underlay, was ? &was->underlay : nullptr))
         checkUnderlay(*plan.underlay, faults);
+    if (changed(plan.ownParts, was ? &was->ownParts : nullptr))
+        checkOwnParts(*plan.ownParts, faults);
     forChanged(plan.fixtures, was ? &was->fixtures : nullptr, [&](const Fixture& e) { checkFixture(e, faults); });
     forChanged(plan.vessels, was ? &was->vessels : nullptr, [&](const Vessel& e) { checkVessel(e, faults); });
     forChanged(plan.pumps, was ? &was->pumps : nullptr, [&](const Pump& e) { checkPump(e, faults); });

@@ -12,6 +12,9 @@ void checkUnderlay(const Underlay& underlay, FaultFinder& faults);
 void checkFixture(const Fixture& fixture, FaultFinder& faults);
 void checkVessel(const Vessel& vessel, FaultFinder& faults);
 void checkPump(const Pump& pump, FaultFinder& faults);
+// Of a pump or an own part; `key` as the file names the list of points.
+void checkPumpCurve(const std::string& key, const std::vector<CurvePoint>& curve, bool twoNumbers, FaultFinder& faults);
+void checkOwnParts(const OwnParts& parts, FaultFinder& faults);
 void checkTee(const Tee& tee, FaultFinder& faults);
 void checkRun(const Run& run, FaultFinder& faults);
 void checkNote(const Note& note, FaultFinder& faults);

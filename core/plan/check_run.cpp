@@ -86,19 +86,22 @@ void checkTee(const Tee& tee, FaultFinder& faults)
     faults.level("level", tee.level);
 }
 
-namespace
+void checkPumpCurve(const std::string& key, const std::vector<CurvePoint>& curve, bool twoNumbers, FaultFinder& faults)
 {
-
-void checkCurve(const Pump& pump, FaultFinder& faults)
-{
-    const auto& curve = pump.ownCurve;
     if (curve.size() < 2 || curve.size() > limits::mostCurvePoints) {
-        faults.fault("own_curve", "plan.curve-count", std::to_string(curve.size()) + " points",
+        faults.fault(key, "plan.curve-count", std::to_string(curve.size()) + " points",
                      "2 to " + std::to_string(limits::mostCurvePoints) + " points");
         return;
     }
+    if (twoNumbers && (curve.size() != 2 || units::inSi(curve.back().head) != 0.0)) {
+        faults.fault(key, "plan.two-numbers", "the two numbers of a box are a head at no flow and a flow at no head",
+                     "two points, the second at head 0; or say that these are points of a curve");
+        return;
+    }
+    const auto [insideKey, insideName] = faults.inside();
     for (std::size_t i = 0; i < curve.size(); ++i) {
-        faults.inside("own_curve/" + std::to_string(i), "curve point " + std::to_string(i + 1));
+        faults.inside((insideKey.empty() ? "" : insideKey + "/") + key + "/" + std::to_string(i),
+                      (insideName.empty() ? "" : insideName + ", ") + "curve point " + std::to_string(i + 1));
         const bool sound = faults.within("flow", curve[i].flow, units::litresPerHour(0.0), units::litresPerHour(1e6)) &&
                            faults.within("head", curve[i].head, units::metresHead(0.0), units::metresHead(200.0));
         if (sound && i == 0 && units::inSi(curve[i].flow) != 0.0)
@@ -111,10 +114,8 @@ void checkCurve(const Pump& pump, FaultFinder& faults)
             faults.fault("head", "plan.curve-head", units::format(curve[i].head) + " is not below the head before it",
                          "heads that fall from point to point");
     }
-    faults.inside({}, {});
+    faults.inside(insideKey, insideName);
 }
-
-} // namespace
 
 void checkPump(const Pump& pump, FaultFinder& faults)
 {
@@ -131,7 +132,7 @@ void checkPump(const Pump& pump, FaultFinder& faults)
     if (!pump.modelId.empty() && !pump.ownCurve.empty())
         faults.fault("own_curve", "plan.two-curves", "both a catalogue model and an own curve", "one of the two");
     else if (!pump.ownCurve.empty())
-        checkCurve(pump, faults);
+        checkPumpCurve("own_curve", pump.ownCurve, pump.twoNumbers, faults);
 }
 
 } // namespace sumpwright::plan

@@ -3,6 +3,7 @@
 
 #include <cmath>
 #include <string>
+#include <utility>
 #include <vector>
 
 #include "core/plan/check.hpp"
@@ -17,6 +18,7 @@ public:
     void at(base::Id element, std::string part, std::string name);
     // A part inside the element ("ports/1", "L1"); an empty key goes back to the element itself.
     void inside(std::string key, std::string name);
+    std::pair<std::string, std::string> inside() const { return {m_insideKey, m_insideName}; }
     void fault(const std::string& key, std::string id, std::string what, std::string accepts);
 
     // True when the number is finite and lies in the closed range.

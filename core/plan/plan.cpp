@@ -17,7 +17,8 @@ bool operator==(const Plan& a, const Plan& b)
 {
     return same(a.site, b.site) && same(a.floor, b.floor) && a.fixtures == b.fixtures && a.vessels == b.vessels &&
            a.pumps == b.pumps && a.tees == b.tees && a.runs == b.runs && a.notes == b.notes &&
-           a.dimensions == b.dimensions && same(a.underlay, b.underlay) && a.extra == b.extra;
+           a.dimensions == b.dimensions && same(a.underlay, b.underlay) && same(a.ownParts, b.ownParts) &&
+           a.extra == b.extra;
 }
 
 std::optional<ElementKind> kindOf(const Plan& plan, base::Id id)

@@ -9,6 +9,7 @@
 #include "core/plan/annotation.hpp"
 #include "core/plan/fixture.hpp"
 #include "core/plan/floor.hpp"
+#include "core/plan/own_parts.hpp"
 #include "core/plan/pump.hpp"
 #include "core/plan/run.hpp"
 #include "core/plan/site.hpp"
@@ -29,7 +30,8 @@ struct Plan {
     Table<Note> notes;
     Table<DimensionLine> dimensions;
     std::shared_ptr<const Underlay> underlay; // null: none
-    std::uint64_t nextId = 1;                 // ids are given out upwards, over all kinds, ports and valves included
+    std::shared_ptr<const OwnParts> ownParts = std::make_shared<const OwnParts>();
+    std::uint64_t nextId = 1; // ids are given out upwards, over all kinds, ports and valves included
     std::string extra;
 
     friend bool operator==(const Plan& a, const Plan& b); // what is in them; nextId does not count and is not saved

@@ -59,6 +59,21 @@ void putPower(JsonText& json, const PumpPower& power, const Assessment& assessme
         put(json, "cost_per_year", jsonNumber(*power.costPerYear, assessment.plan.site->currency));
 }
 
+// Nothing where one unit stands.
+void putUnits(JsonText& json, const plan::Pump& pump)
+{
+    switch (pump.arrangement) {
+    case plan::PumpArrangement::one:
+        return;
+    case plan::PumpArrangement::twoParallel:
+        json.word("arrangement", "two-parallel");
+        return;
+    case plan::PumpArrangement::twoInSeries:
+        json.word("arrangement", "two-in-series");
+        return;
+    }
+}
+
 void putDuty(JsonText& json, const PumpResult& pump, RunningState state, const Assessment& assessment)
 {
     putStage(json, keyOf(state), pump.duty[state], assessment.plan, [&](const DutyPoint& duty) {
@@ -157,6 +172,8 @@ void putPumps(JsonText& json, const Assessment& assessment)
         json.beginObject();
         json.number("id", static_cast<double>(pump.id.number));
         json.word("tag", plan::tagOf(assessment.plan, pump.id));
+        if (const plan::Pump* drawn = assessment.plan.pumps.find(pump.id))
+            putUnits(json, *drawn);
         json.beginObject("duty");
         for (const RunningState state : allRunningStates)
             putDuty(json, pump, state, assessment);

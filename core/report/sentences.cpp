@@ -21,6 +21,9 @@ constexpr Sentence ofFindings[] = {
     {"pump.power-missing", "The electrical power of {1} is not known, so neither is {its|their} running cost."},
     {"pump.parallel-without-check", "{all} feed one main without non-return valves: when one stops, the other pumps "
                                     "back through it."},
+    {"pump.together",
+     "{1} {stands|stand} for two pumps side by side; the flow counts on a non-return valve behind each."},
+    {"pump.two-numbers", "Of {1} only the two numbers of the box are known; the curve between them is an estimate."},
     {"pump.uncovered", "With all beds flooded the water in {2} is {value} deep; {1} asks for {limit}."},
     {"pump.near-dry",
      "With all beds flooded the water in {2} is {value} deep; how much {1} needs is not known, most small "
@@ -143,6 +146,7 @@ constexpr Sentence ofFindings[] = {
      "The loss coefficient of \"{subject}\" holds for bores up to {limit}; it is used outside its "
      "range in {all}."},
     {"catalogue.from-memory", "The values of \"{subject}\" were written from memory; used in {all}."},
+    {"catalogue.own", "\"{subject}\" is an own part, its values as entered; used in {all}."},
     {"catalogue.invented", "{1} {is|are} \"{subject}\": an invented pump of typical shape, not one of a maker."},
     {"program.fault", "The program failed on this plan: {subject}."},
 };

@@ -33,6 +33,7 @@ public:
         return value ? ratio(key, *value) : *this;
     }
     ObjectWriter& flag(std::string_view key, bool flag) { return node(key, JsonNode::ofFlag(flag)); }
+    ObjectWriter& flagIfSet(std::string_view key, bool set) { return set ? flag(key, true) : *this; }
     ObjectWriter& place(std::string_view key, plan::Point place) { return node(key, nodeOf(place)); }
     template <class Kind> ObjectWriter& quantity(std::string_view key, const Kind& quantity)
     {

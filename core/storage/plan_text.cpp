@@ -138,6 +138,8 @@ public:
         table("dimensions", plan.dimensions, dimensionIn);
         if (m_reader.find("underlay"))
             plan.underlay = std::make_shared<const plan::Underlay>(part("underlay", underlayIn));
+        if (m_reader.find("own_parts"))
+            plan.ownParts = std::make_shared<const plan::OwnParts>(part("own_parts", ownPartsIn));
         plan.extra = m_reader.extra();
         plan.nextId = m_ids.empty() ? 1 : m_ids.rbegin()->number + 1;
         const std::vector<plan::Fault> faults = plan::check(plan);
@@ -185,6 +187,8 @@ std::string saveText(const plan::Plan& plan)
     addTable(root, "dimensions", plan.dimensions);
     if (plan.underlay)
         root.add("underlay", nodeOf(*plan.underlay));
+    if (!(*plan.ownParts == plan::OwnParts()))
+        root.add("own_parts", nodeOf(*plan.ownParts));
     addExtra(root, plan.extra);
     return laidOut(root) + "\n";
 }

@@ -21,13 +21,13 @@ const JsonNode& pairIn(const JsonNode& node, const std::string& path, const char
     return node;
 }
 
+} // namespace
+
 plan::CurvePoint curvePointIn(const JsonNode& node, const std::string& path)
 {
     const JsonNode& pair = pairIn(node, path, "flow and head");
     return {quantityIn<units::Flow>(pair.items[0], path + "/0"), quantityIn<units::Head>(pair.items[1], path + "/1")};
 }
-
-} // namespace
 
 plan::Point pointIn(const JsonNode& node, const std::string& path)
 {
@@ -107,7 +107,10 @@ plan::Pump pumpIn(const JsonNode& node, const std::string& path, UnknownKeys& un
     const auto& points = reader.listAt("own_curve");
     for (std::size_t i = 0; i < points.size(); ++i)
         pump.ownCurve.push_back(curvePointIn(points[i], reader.pathOf("own_curve/" + std::to_string(i))));
+    pump.twoNumbers = reader.find("two_numbers") != nullptr && reader.flag("two_numbers");
     pump.ownPower = reader.optionalQuantity<units::Power>("own_power");
+    if (reader.find("arrangement"))
+        pump.arrangement = reader.oneOf("arrangement", words::pumpArrangement);
     pump.speed = reader.ratio("speed");
     pump.outletLevel = reader.quantity<units::Elevation>("outlet_level");
     pump.leastDepth = reader.optionalQuantity<units::Length>("least_depth");

@@ -14,12 +14,14 @@ plan::Floor floorIn(const JsonNode& node, const std::string& path, UnknownKeys& 
 plan::Fixture fixtureIn(const JsonNode& node, const std::string& path, UnknownKeys& unknown);
 plan::Vessel vesselIn(const JsonNode& node, const std::string& path, UnknownKeys& unknown);
 plan::Pump pumpIn(const JsonNode& node, const std::string& path, UnknownKeys& unknown);
+plan::OwnParts ownPartsIn(const JsonNode& node, const std::string& path, UnknownKeys& unknown);
 plan::Tee teeIn(const JsonNode& node, const std::string& path, UnknownKeys& unknown);
 plan::Run runIn(const JsonNode& node, const std::string& path, UnknownKeys& unknown);
 plan::Note noteIn(const JsonNode& node, const std::string& path, UnknownKeys& unknown);
 plan::DimensionLine dimensionIn(const JsonNode& node, const std::string& path, UnknownKeys& unknown);
 plan::Underlay underlayIn(const JsonNode& node, const std::string& path, UnknownKeys& unknown);
 
+plan::CurvePoint curvePointIn(const JsonNode& node, const std::string& path);
 plan::Point pointIn(const JsonNode& node, const std::string& path);
 
 } // namespace sumpwright::storage

@@ -29,6 +29,17 @@ inline constexpr Words<plan::PortKind, 3> portKind{
     {{plan::PortKind::inlet, "inlet"}, {plan::PortKind::lip, "lip"}, {plan::PortKind::sideOutlet, "side-outlet"}}};
 inline constexpr Words<plan::StandKind, 3> standKind{
     {{plan::StandKind::flat, "flat"}, {plan::StandKind::legs, "legs"}, {plan::StandKind::blocks, "blocks"}}};
+inline constexpr Words<plan::PumpArrangement, 3> pumpArrangement{
+    {{plan::PumpArrangement::one, "one"},
+     {plan::PumpArrangement::twoParallel, "two-parallel"},
+     {plan::PumpArrangement::twoInSeries, "two-in-series"}}};
+inline constexpr Words<plan::OwnFittingKind, 6> ownFittingKind{
+    {{plan::OwnFittingKind::fitting, "fitting"},
+     {plan::OwnFittingKind::ballValve, "ball-valve"},
+     {plan::OwnFittingKind::gateValve, "gate-valve"},
+     {plan::OwnFittingKind::butterflyValve, "butterfly-valve"},
+     {plan::OwnFittingKind::globeValve, "globe-valve"},
+     {plan::OwnFittingKind::nonReturnValve, "non-return-valve"}}};
 inline constexpr Words<plan::Service, 2> service{
     {{plan::Service::pressure, "pressure"}, {plan::Service::gravity, "gravity"}}};
 

@@ -96,14 +96,14 @@ void writeEnd(ObjectWriter& writer, std::string_view key, const plan::RunEnd& en
             key, ObjectWriter().id("tee", tee->tee).ratio("loss_coefficient", tee->lossCoefficient).done(tee->extra));
 }
 
+} // namespace
+
 JsonNode nodeOf(const plan::CurvePoint& point)
 {
     JsonNode pair = JsonNode::list();
     pair.items = {JsonNode::ofText(units::exactText(point.flow)), JsonNode::ofText(units::exactText(point.head))};
     return pair;
 }
-
-} // namespace
 
 void addExtra(JsonNode& node, const std::string& extra)
 {
@@ -194,15 +194,18 @@ JsonNode nodeOf(const plan::Vessel& vessel)
 
 JsonNode nodeOf(const plan::Pump& pump)
 {
-    return ObjectWriter()
-        .id("id", pump.id)
+    ObjectWriter writer;
+    writer.id("id", pump.id)
         .text("tag", pump.tag)
         .id("vessel", pump.vessel)
         .place("offset", pump.offset)
         .textUnlessEmpty("model", pump.modelId)
         .list("own_curve", pump.ownCurve, [](const plan::CurvePoint& point) { return nodeOf(point); })
-        .quantity("own_power", pump.ownPower)
-        .ratio("speed", pump.speed)
+        .flagIfSet("two_numbers", pump.twoNumbers)
+        .quantity("own_power", pump.ownPower);
+    if (pump.arrangement != plan::PumpArrangement::one)
+        writer.word("arrangement", pump.arrangement, words::pumpArrangement);
+    return writer.ratio("speed", pump.speed)
         .quantity("outlet_level", pump.outletLevel)
         .quantity("least_depth", pump.leastDepth)
         .flag("running", pump.running)

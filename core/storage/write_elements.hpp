@@ -13,6 +13,8 @@ JsonNode nodeOf(const plan::Floor& floor);
 JsonNode nodeOf(const plan::Fixture& fixture);
 JsonNode nodeOf(const plan::Vessel& vessel);
 JsonNode nodeOf(const plan::Pump& pump);
+JsonNode nodeOf(const plan::CurvePoint& point);
+JsonNode nodeOf(const plan::OwnParts& parts);
 JsonNode nodeOf(const plan::Tee& tee);
 JsonNode nodeOf(const plan::Run& run);
 JsonNode nodeOf(const plan::Note& note);

@@ -47,7 +47,7 @@ Outcome<Answer> compute(const Inputs& inputs)
         return duty.refusal();
     const bool corrugated = system.pipe.corrugatedFactor > 0.0;
     const bool transition = !corrugated && duty->regime == hydraulics::FlowRegime::Transition;
-    const bool estimate = duty->runOut || transition || corrugated;
+    const bool estimate = duty->runOut || transition || corrugated || isEstimated(inputs);
     AnswerDraft draft(inputs);
     draft.put("flow", duty->flow, estimate);
     draft.put("head", duty->head, estimate);
@@ -62,10 +62,7 @@ Outcome<Answer> compute(const Inputs& inputs)
     showWorking(draft, inputs, *duty);
     if (!duty->electricalPower)
         draft.note(noPower.id);
-    if (inputs.has("pump")) {
-        draft.note(inventedPumpNote().id);
-        draft.source((*inputs.tables().pump(inputs.word("pump")))->provenance.source);
-    }
+    tellPump(draft, inputs);
     if (duty->runOut)
         draft.note(runOut.id);
     if (corrugated) {
@@ -113,7 +110,7 @@ Worksheet pumpDuty()
                      {"energy_per_year", "electrical energy in 8760 hours", "kWh"}};
     sheet.sources = {"darcy-weisbach", "colebrook-1939", "fritsch-butland-1984", "affinity-laws",
                      "pump-energy",    "tanaka-2001",    "iapws-sr6-08"};
-    sheet.notes = {inventedPumpNote(), noPower, runOut, transitionNote(), corrugatedNote()};
+    sheet.notes = {inventedPumpNote(), twoNumbersNote(), noPower, runOut, transitionNote(), corrugatedNote()};
     sheet.compute = compute;
     return sheet;
 }

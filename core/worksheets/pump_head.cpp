@@ -20,15 +20,12 @@ base::Outcome<Answer> compute(const Inputs& inputs)
     const bool past = curve->runsOut(flow, speed);
     const units::Head head = curve->headAt(flow, speed);
     AnswerDraft draft(inputs);
-    draft.put("head", head, past);
+    draft.put("head", head, past || isEstimated(inputs));
     if (const auto power = curve->powerAt(flow, speed))
         draft.put("electrical_power", *power, past);
     draft.work("H(Q, n) = n² H_1(Q/n), H_1 a monotone cubic through the points, n = ", speed);
     draft.work("H(", flow, ") = ", head);
-    if (inputs.has("pump")) {
-        draft.note(inventedPumpNote().id);
-        draft.source((*inputs.tables().pump(inputs.word("pump")))->provenance.source);
-    }
+    tellPump(draft, inputs);
     if (past)
         draft.note(runOut.id);
     return draft.take();
@@ -50,7 +47,7 @@ Worksheet pumpHead()
     sheet.outputs = {{"head", "head of the pump there", "m"},
                      {"electrical_power", "power drawn, where the pump's is known", "W"}};
     sheet.sources = {"fritsch-butland-1984", "affinity-laws"};
-    sheet.notes = {inventedPumpNote(), runOut};
+    sheet.notes = {inventedPumpNote(), twoNumbersNote(), runOut};
     sheet.compute = compute;
     return sheet;
 }

@@ -77,7 +77,9 @@ TEST(Tables, GiveEverySourceATitleAndABasis)
     std::map<std::string, int> byBasis;
     for (const auto& [key, source] : sources.items()) {
         EXPECT_FALSE(source.value("title", "").empty()) << key;
-        EXPECT_EQ(bases.count(source.value("basis", "")), 1U) << key;
+        // Only the source of the person's own parts rests on the person; no row of a table may.
+        const std::string basis = source.value("basis", "");
+        EXPECT_TRUE(bases.count(basis) == 1 || (key == "own-part" && basis == "own")) << key;
         ++byBasis[source.value("basis", "none")];
     }
     std::cout << sources.size() << " sources by basis:";

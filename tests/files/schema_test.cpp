@@ -2,6 +2,7 @@
 // (JSON Schema 2020-12). Without it the test fails and says what to install.
 #include <gtest/gtest.h>
 
+#include "core/plan/edits/own_parts.hpp"
 #include "core/storage/file.hpp"
 #include "core/storage/plan_text.hpp"
 #include "tests/support/child.hpp"
@@ -67,6 +68,40 @@ private:
     test::ScratchFolder m_folder;
 };
 
+// One of each kind with every key.
+void addOwnParts(test::SmallSystem& system)
+{
+    plan::OwnPipe hose;
+    hose.id = "own-hose";
+    hose.name = "Hose";
+    hose.origin = "measured";
+    hose.outsideDiameter = units::millimetres(32);
+    hose.bore = units::millimetres(25.4);
+    hose.corrugatedFactor = 0.07;
+    hose.gravityOnly = true;
+    system.apply(plan::putOwnPart(hose));
+    plan::OwnFitting check;
+    check.id = "own-check";
+    check.name = "Check";
+    check.kind = plan::OwnFittingKind::nonReturnValve;
+    check.flowFactor = units::litresPerHour(6300);
+    check.cracking = units::metresHead(0.05);
+    system.apply(plan::putOwnPart(check));
+    plan::OwnFitting joint;
+    joint.id = "own-joint";
+    joint.name = "Joint";
+    joint.k = 0.3;
+    system.apply(plan::putOwnPart(joint));
+    plan::OwnPump box;
+    box.id = "own-box";
+    box.name = "Box";
+    box.curve = {{units::Flow(), units::metresHead(3)}, {units::litresPerHour(4000), units::Head()}};
+    box.twoNumbers = true;
+    box.power = units::watts(60);
+    box.leastDepth = units::millimetres(60);
+    system.apply(plan::putOwnPart(box));
+}
+
 // A plan that uses every optional key.
 std::string fullText()
 {
@@ -84,6 +119,8 @@ std::string fullText()
         {system.pump},
         {{units::litresPerHour(0), units::metresHead(3)}, {units::litresPerHour(3000), units::metresHead(1)}},
         units::watts(40)));
+    system.apply(plan::setPumpArrangement({system.pump}, plan::PumpArrangement::twoInSeries));
+    addOwnParts(system);
     system.apply(plan::setLeastDepth({system.pump}, units::millimetres(60)));
     system.apply(plan::setBendFitting(system.main, 1, "elbow-90"));
     system.apply(plan::setBendLoss(system.main, 1, 0.5));

@@ -1,4 +1,5 @@
 // The forms: which one is shown, what its entries do to plan and results, several elements at once.
+#include "core/plan/edits/own_parts.hpp"
 #include "tests/ui/panel_bench.hpp"
 #include "ui/properties/dimension_form.hpp"
 #include "ui/properties/fixture_form.hpp"
@@ -208,6 +209,42 @@ TEST_F(Properties, AnOwnCurveIsEditedPointByPoint)
     enter("Point 2, head", QStringLiteral("7 m")); // rises
     EXPECT_EQ(now(), before);
     EXPECT_FALSE(refusal("Point 2, head").empty());
+}
+
+TEST_F(Properties, APumpMayHaveTheTwoNumbersOfItsBoxAndATwin)
+{
+    document.select({system.pump});
+    choose("Pump", QStringLiteral("Two numbers"));
+    const auto& pump = [this]() -> const plan::Pump& { return *now().pumps.find(system.pump); };
+    ASSERT_TRUE(pump().twoNumbers);
+    enter("Head at no flow", QStringLiteral("3.2 m"));
+    enter("Flow at no head", QStringLiteral("4500 L/h"));
+    EXPECT_NEAR(units::inMetresHead(pump().ownCurve.front().head), 3.2, 1e-12);
+    EXPECT_NEAR(units::inLitresPerHour(pump().ownCurve.back().flow), 4500.0, 1e-9);
+    enter("Electrical input", QStringLiteral("70 W"));
+    EXPECT_TRUE(pump().twoNumbers);
+    enter("Head at no flow", QStringLiteral("-1 m"));
+    EXPECT_FALSE(refusal("Head at no flow").empty());
+    const double one =
+        units::inLitresPerHour(results()->pumps->pumps.front().duty[assessment::RunningState::least]->flow);
+    choose("Units", QStringLiteral("Two in a row"));
+    EXPECT_EQ(pump().arrangement, plan::PumpArrangement::twoInSeries);
+    EXPECT_GT(units::inLitresPerHour(results()->pumps->pumps.front().duty[assessment::RunningState::least]->flow), one);
+}
+
+TEST_F(Properties, ChoicesFollowTheOwnPartsOfThePlan)
+{
+    document.select({system.main});
+    const int before = choice("Pipe").count();
+    plan::OwnPipe hose;
+    hose.id = "own-hose";
+    hose.name = "Green hose";
+    hose.outsideDiameter = units::millimetres(32);
+    hose.bore = units::millimetres(25.4);
+    ASSERT_TRUE(document.commit(plan::putOwnPart(hose)));
+    ASSERT_EQ(choice("Pipe").count(), before + 1);
+    choose("Pipe", QStringLiteral("Green hose (own)"));
+    EXPECT_EQ(now().runs.find(system.main)->pipeId, "own-hose");
 }
 
 TEST_F(Properties, ShowWorkingHandsOverTheNumbersOfTheResult)

@@ -89,6 +89,14 @@ void PlanScene::everythingChanged()
     labelsLater();
 }
 
+void PlanScene::setCatalogue(const std::shared_ptr<const catalogue::Catalogue>& catalogue)
+{
+    if (m_drawing.catalogue == catalogue)
+        return;
+    m_drawing.catalogue = catalogue;
+    everythingChanged();
+}
+
 void PlanScene::setTheme(const style::Theme& theme)
 {
     if (m_drawing.theme == &theme)

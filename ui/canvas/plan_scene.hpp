@@ -34,6 +34,7 @@ class PlanScene final : public QGraphicsScene
 
 public:
     explicit PlanScene(std::shared_ptr<const catalogue::Catalogue> catalogue, QObject* parent = nullptr);
+    void setCatalogue(const std::shared_ptr<const catalogue::Catalogue>& catalogue);
     ~PlanScene() override;
 
     void setTheme(const style::Theme& theme);

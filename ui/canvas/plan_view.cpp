@@ -94,6 +94,7 @@ Figures PlanView::figures() const { return {m_document.view().unitSystem(), m_do
 
 void PlanView::planChanged()
 {
+    m_scene->setCatalogue(m_document.catalogue());
     m_scene->showPlan(m_document.shown());
     if (!m_document.previewing())
         makeRoom(visibleScene());

@@ -6,6 +6,7 @@
 #include <QTimer>
 #include <QUndoStack>
 
+#include "core/assessment/own_catalogue.hpp"
 #include "ui/document/engine_bridge.hpp"
 #include "ui/document/plan_command.hpp"
 #include "ui/document/view_settings.hpp"
@@ -29,7 +30,7 @@ base::Refusal readOnlyRefusal()
 
 Document::Document(QObject* parent)
     : QObject(parent), m_undo(std::make_unique<QUndoStack>()), m_burstEnd(std::make_unique<QTimer>()),
-      m_view(std::make_unique<ViewSettings>()), m_catalogue(catalogue::Catalogue::builtIn()),
+      m_view(std::make_unique<ViewSettings>()), m_builtIn(catalogue::Catalogue::builtIn()), m_catalogue(m_builtIn),
       m_staleNotice(std::make_unique<QTimer>())
 {
     m_burstEnd->setSingleShot(true);
@@ -38,7 +39,7 @@ Document::Document(QObject* parent)
     m_staleNotice->setSingleShot(true);
     m_staleNotice->setInterval(staleAfter);
     connect(m_staleNotice.get(), &QTimer::timeout, this, &Document::assessmentChanged);
-    m_engine = std::make_unique<EngineBridge>(*this, m_catalogue);
+    m_engine = std::make_unique<EngineBridge>(*this, m_builtIn);
     m_engine->submit(shown(), m_revision);
 }
 
@@ -114,6 +115,8 @@ void Document::announceChange(plan::Plan before)
 {
     m_previous = std::move(before);
     ++m_revision;
+    if (shown().ownParts != m_previous.ownParts)
+        m_catalogue = assessment::withOwnParts(m_builtIn, *shown().ownParts);
     const auto gone = [this](base::Id id) { return !plan::kindOf(shown(), id); };
     const bool pruned = std::erase_if(m_selection, gone) > 0;
     if (m_highlighted.valid() && gone(m_highlighted))

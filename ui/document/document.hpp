@@ -44,6 +44,7 @@ public:
     const plan::Plan& shown() const { return m_preview ? *m_preview : m_committed; } // preview while a gesture lasts
     const plan::Plan& previouslyShown() const { return m_previous; }                 // what planChanged compares with
     quint64 revision() const { return m_revision; } // rises with every change of shown()
+    // The built-in tables with the own parts of shown(); changes with planChanged().
     std::shared_ptr<const catalogue::Catalogue> catalogue() const { return m_catalogue; }
 
     // Replaces everything (open, new, revert): undo starts empty, selection is cleared.
@@ -109,6 +110,7 @@ private:
     base::Id m_highlighted;
     bool m_readOnly = false;
     std::unique_ptr<ViewSettings> m_view;
+    std::shared_ptr<const catalogue::Catalogue> m_builtIn;
     std::shared_ptr<const catalogue::Catalogue> m_catalogue;
     std::shared_ptr<const assessment::Assessment> m_assessment;
     quint64 m_assessedRevision = 0;

@@ -6,6 +6,8 @@
 
 #include "core/plan/edits/run.hpp"
 #include "ui/properties/loss_section.hpp"
+#include "ui/properties/part_choices.hpp"
+#include "ui/text/names.hpp"
 
 namespace sumpwright::ui::properties
 {
@@ -101,15 +103,19 @@ private:
     }
     void addFittingRow()
     {
-        std::vector<Choice> kinds;
-        for (const auto& fitting : chosen().document.catalogue()->fittings())
-            if (fitting.valve == catalogue::ValveKind::NotAValve)
-                kinds.push_back({fitting.id, QString::fromStdString(fitting.name), {}});
-        addRow(
-            ExtraList::tr("Fitting"),
-            choiceField(named(ExtraList::tr("Fitting")), std::move(kinds),
+        const auto kinds = [this] {
+            std::vector<Choice> choices;
+            for (const auto& fitting : chosen().document.catalogue()->fittings())
+                if (fitting.valve == catalogue::ValveKind::NotAValve)
+                    choices.push_back({fitting.id, text::partName(fitting.name, fitting.provenance.basis), {}});
+            return choices;
+        };
+        auto* field =
+            choiceField(named(ExtraList::tr("Fitting")), kinds(),
                         reading<std::string>([](const auto& extra) { return extra.fittingId; }),
-                        [this](const std::string& id) { return change([&](auto& extra) { extra.fittingId = id; }); }));
+                        [this](const std::string& id) { return change([&](auto& extra) { extra.fittingId = id; }); });
+        addRow(ExtraList::tr("Fitting"), field);
+        onRefresh(whenPartsChange(chosen().document, [field, kinds] { field->setChoices(kinds()); }));
     }
 
     std::size_t m_index;

@@ -53,6 +53,7 @@ private:
 PumpCurveList::PumpCurveList(Chosen about, QWidget* parent) : RowList(std::move(about), tr("Pump curve"), parent)
 {
     addFact(tr("From the catalogue"), [this](const plan::Plan& plan) { return catalogueCurve(plan); });
+    addRatings();
     const QString input = tr("Electrical input");
     auto* power = optionalField<units::Power>(
         input,
@@ -61,7 +62,10 @@ PumpCurveList::PumpCurveList(Chosen about, QWidget* parent) : RowList(std::move(
             return sharedOne(pump ? pump->ownPower : std::optional<units::Power>());
         },
         [this](const std::optional<units::Power>& value) {
-            return plan::setPumpCurve(chosen().ids, chosen().plan().pumps.find(chosen().first())->ownCurve, value);
+            const auto& pump = *chosen().plan().pumps.find(chosen().first());
+            if (pump.twoNumbers && pump.ownCurve.size() == 2)
+                return plan::setPumpRatings(chosen().ids, pump.ownCurve.front().head, pump.ownCurve.back().flow, value);
+            return plan::setPumpCurve(chosen().ids, pump.ownCurve, value);
         },
         tr("not given"));
     auto* more = button(tr("Add point"), tr("Add a point to the curve"), [this] { return addPoint(); });
@@ -72,8 +76,9 @@ PumpCurveList::PumpCurveList(Chosen about, QWidget* parent) : RowList(std::move(
     onRefresh([this, heads, more, power](const plan::Plan& plan) {
         const auto* pump = plan.pumps.find(chosen().first());
         const bool own = pump && pump->modelId.empty();
-        setRowVisible(heads, own);
-        more->setVisible(own);
+        const bool points = own && !pump->twoNumbers;
+        setRowVisible(heads, points);
+        more->setVisible(points);
         setRowVisible(power, own);
     });
 }
@@ -81,13 +86,52 @@ PumpCurveList::PumpCurveList(Chosen about, QWidget* parent) : RowList(std::move(
 RowList::Keys PumpCurveList::keysNow() const
 {
     Keys keys;
-    if (const auto* pump = chosen().plan().pumps.find(chosen().first()); pump && pump->modelId.empty())
+    if (const auto* pump = chosen().plan().pumps.find(chosen().first());
+        pump && pump->modelId.empty() && !pump->twoNumbers)
         for (std::size_t index = 0; index < pump->ownCurve.size(); ++index)
             keys.push_back(std::to_string(index));
     return keys;
 }
 
 Section* PumpCurveList::makeRow(const std::string&, std::size_t index) { return new CurveRow(chosen(), index, this); }
+
+// The two numbers of the box, where the pump has no more.
+void PumpCurveList::addRatings()
+{
+    const auto box = [this](const plan::Plan& plan) -> const plan::Pump* {
+        const auto* pump = plan.pumps.find(chosen().first());
+        return pump && pump->twoNumbers && pump->ownCurve.size() == 2 ? pump : nullptr;
+    };
+    const QString head = tr("Head at no flow"), flow = tr("Flow at no head");
+    auto* headField = quantityField<units::Head>(
+        head,
+        [box](const plan::Plan& plan) {
+            const auto* pump = box(plan);
+            return pump ? sharedOne(pump->ownCurve.front().head) : Shared<units::Head>();
+        },
+        [this](const units::Head& value) {
+            const auto& pump = *chosen().plan().pumps.find(chosen().first());
+            return plan::setPumpRatings(chosen().ids, value, pump.ownCurve.back().flow, pump.ownPower);
+        });
+    auto* flowField = quantityField<units::Flow>(
+        flow,
+        [box](const plan::Plan& plan) {
+            const auto* pump = box(plan);
+            return pump ? sharedOne(pump->ownCurve.back().flow) : Shared<units::Flow>();
+        },
+        [this](const units::Flow& value) {
+            const auto& pump = *chosen().plan().pumps.find(chosen().first());
+            return plan::setPumpRatings(chosen().ids, pump.ownCurve.front().head, value, pump.ownPower);
+        });
+    addRow(head, headField);
+    addRow(flow, flowField);
+    addFact(tr("Curve"),
+            [box](const plan::Plan& plan) { return box(plan) ? tr("estimate: H = H₀ (1 − (Q/Q₀)^1.7)") : QString(); });
+    onRefresh([this, box, headField, flowField](const plan::Plan& plan) {
+        setRowVisible(headField, box(plan) != nullptr);
+        setRowVisible(flowField, box(plan) != nullptr);
+    });
+}
 
 QString PumpCurveList::catalogueCurve(const plan::Plan& plan) const
 {

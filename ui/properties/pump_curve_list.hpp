@@ -20,6 +20,7 @@ protected:
 private:
     QString catalogueCurve(const plan::Plan& plan) const;
     plan::Edit addPoint() const;
+    void addRatings();
 };
 
 } // namespace sumpwright::ui::properties

@@ -5,6 +5,8 @@
 #include "core/plan/edits/move.hpp"
 #include "core/plan/edits/pump.hpp"
 #include "ui/properties/each.hpp"
+#include "ui/properties/enum_choice.hpp"
+#include "ui/properties/part_choices.hpp"
 #include "ui/text/cautions.hpp"
 #include "ui/text/names.hpp"
 #include "ui/text/subject.hpp"
@@ -29,14 +31,23 @@ std::vector<plan::CurvePoint> startCurve(const catalogue::Catalogue& catalogue, 
     return points;
 }
 
+const std::string twoNumbers = "two-numbers"; // no id of the catalogue
+
 std::vector<Choice> modelChoices(const Chosen& chosen)
 {
-    std::vector<Choice> choices{{std::string(), PumpSection::tr("Own curve"), {}}};
-    for (const auto& pump : chosen.document.catalogue()->pumps()) {
-        const QString name = QString::fromStdString(pump.name.empty() ? pump.id : pump.name);
-        choices.push_back({pump.id, name, text::nameOf(pump.provenance.basis)});
-    }
+    std::vector<Choice> choices{
+        {std::string(), PumpSection::tr("Own curve"), {}},
+        {twoNumbers, PumpSection::tr("Two numbers of its box"),
+         PumpSection::tr("Head at no flow and flow at no head; the curve between them is an estimate")}};
+    for (const auto& pump : chosen.document.catalogue()->pumps())
+        choices.push_back({pump.id, text::partName(pump.name.empty() ? pump.id : pump.name, pump.provenance.basis),
+                           text::nameOf(pump.provenance.basis)});
     return choices;
+}
+
+std::string modelKey(const plan::Pump& pump)
+{
+    return pump.modelId.empty() && pump.twoNumbers ? twoNumbers : pump.modelId;
 }
 } // namespace
 
@@ -51,21 +62,35 @@ PumpSection::PumpSection(Chosen about, QWidget* parent) : Section(std::move(abou
 
 void PumpSection::addModelRow()
 {
-    addRow(tr("Pump"), choiceField(
-                           tr("Pump"), modelChoices(chosen()),
-                           [this](const plan::Plan& plan) {
-                               return sharedOver<std::string>(plan.pumps, chosen().ids,
-                                                              [](const auto& pump) { return pump.modelId; });
-                           },
-                           [this](const std::string& id) {
-                               if (!id.empty())
-                                   return plan::setPumpModel(chosen().ids, id);
-                               return eachOf(chosen().ids, [&](base::Id pump) {
-                                   const auto* now = chosen().plan().pumps.find(pump);
-                                   return plan::setPumpCurve({pump}, startCurve(*chosen().document.catalogue(), *now),
-                                                             now->ownPower);
-                               });
-                           }));
+    auto* field = choiceField(
+        tr("Pump"), modelChoices(chosen()),
+        [this](const plan::Plan& plan) {
+            return sharedOver<std::string>(plan.pumps, chosen().ids, [](const auto& pump) { return modelKey(pump); });
+        },
+        [this](const std::string& id) {
+            if (!id.empty() && id != twoNumbers)
+                return plan::setPumpModel(chosen().ids, id);
+            return eachOf(chosen().ids, [&](base::Id pump) {
+                const auto* now = chosen().plan().pumps.find(pump);
+                const auto curve = startCurve(*chosen().document.catalogue(), *now);
+                return id.empty() ? plan::setPumpCurve({pump}, curve, now->ownPower)
+                                  : plan::setPumpRatings({pump}, curve.front().head, curve.back().flow, now->ownPower);
+            });
+        });
+    addRow(tr("Pump"), field);
+    onRefresh(whenPartsChange(chosen().document, [this, field] { field->setChoices(modelChoices(chosen())); }));
+    using plan::PumpArrangement;
+    addRow(tr("Units"),
+           choiceField(
+               tr("Units"),
+               choicesOf({PumpArrangement::one, PumpArrangement::twoParallel, PumpArrangement::twoInSeries}),
+               [this](const plan::Plan& plan) {
+                   return sharedOver<std::string>(plan.pumps, chosen().ids,
+                                                  [](const auto& pump) { return keyOf(pump.arrangement); });
+               },
+               [this](const std::string& key) {
+                   return plan::setPumpArrangement(chosen().ids, enumOf<PumpArrangement>(key));
+               }));
 }
 
 void PumpSection::addVesselRow()

@@ -5,6 +5,7 @@
 #include "core/plan/edits/fall.hpp"
 #include "core/plan/edits/run.hpp"
 #include "ui/properties/enum_choice.hpp"
+#include "ui/properties/part_choices.hpp"
 #include "ui/properties/run_levels.hpp"
 
 namespace sumpwright::ui::properties
@@ -28,20 +29,25 @@ RunSection::RunSection(Chosen about, QWidget* parent) : Section(std::move(about)
 
 void RunSection::addPipeRow()
 {
-    std::vector<Choice> pipes;
-    for (const auto& pipe : chosen().document.catalogue()->pipes()) {
-        const QString bore = chosen().display().quantityText(pipe.bore);
-        pipes.push_back({pipe.id, QString::fromStdString(pipe.name),
-                         tr("Bore %1; %2; %3")
-                             .arg(bore, QString::fromStdString(pipe.standard), text::nameOf(pipe.provenance.basis))});
-    }
-    addRow(tr("Pipe"), choiceField(
-                           tr("Pipe"), std::move(pipes),
-                           [this](const plan::Plan& plan) {
-                               return sharedOver<std::string>(plan.runs, chosen().ids,
-                                                              [](const auto& run) { return run.pipeId; });
-                           },
-                           [this](const std::string& id) { return plan::setRunPipe(chosen().ids, id); }));
+    const auto pipes = [this] {
+        std::vector<Choice> choices;
+        for (const auto& pipe : chosen().document.catalogue()->pipes()) {
+            const QString bore = chosen().display().quantityText(pipe.bore);
+            choices.push_back(
+                {pipe.id, text::partName(pipe.name, pipe.provenance.basis),
+                 tr("Bore %1; %2; %3")
+                     .arg(bore, QString::fromStdString(pipe.standard), text::nameOf(pipe.provenance.basis))});
+        }
+        return choices;
+    };
+    auto* field = choiceField(
+        tr("Pipe"), pipes(),
+        [this](const plan::Plan& plan) {
+            return sharedOver<std::string>(plan.runs, chosen().ids, [](const auto& run) { return run.pipeId; });
+        },
+        [this](const std::string& id) { return plan::setRunPipe(chosen().ids, id); });
+    addRow(tr("Pipe"), field);
+    onRefresh(whenPartsChange(chosen().document, [field, pipes] { field->setChoices(pipes()); }));
     addFact(tr("Bore"), [this](const plan::Plan& plan) {
         const auto bore = sharedOver<std::optional<units::Length>>(
             plan.runs, chosen().ids, [this](const auto& run) { return boreOf(*chosen().document.catalogue(), run); });

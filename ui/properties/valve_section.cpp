@@ -4,6 +4,8 @@
 
 #include "core/plan/edits/rename.hpp"
 #include "ui/properties/loss_section.hpp"
+#include "ui/properties/part_choices.hpp"
+#include "ui/text/names.hpp"
 
 namespace sumpwright::ui::properties
 {
@@ -42,13 +44,18 @@ QString ValveSection::named(const QString& what) const
 
 void ValveSection::addFittingRow()
 {
-    std::vector<Choice> kinds;
-    for (const auto& fitting : chosen().document.catalogue()->fittings())
-        if (fitting.valve != catalogue::ValveKind::NotAValve)
-            kinds.push_back({fitting.id, QString::fromStdString(fitting.name), {}});
-    addRow(tr("Kind"), choiceField(named(tr("Kind")), std::move(kinds),
-                                   reading<std::string>([](const auto& v) { return v.fittingId; }),
-                                   [this](const std::string& id) { return plan::setValveFitting({m_valve}, id); }));
+    const auto kinds = [this] {
+        std::vector<Choice> choices;
+        for (const auto& fitting : chosen().document.catalogue()->fittings())
+            if (fitting.valve != catalogue::ValveKind::NotAValve)
+                choices.push_back({fitting.id, text::partName(fitting.name, fitting.provenance.basis), {}});
+        return choices;
+    };
+    auto* field =
+        choiceField(named(tr("Kind")), kinds(), reading<std::string>([](const auto& v) { return v.fittingId; }),
+                    [this](const std::string& id) { return plan::setValveFitting({m_valve}, id); });
+    addRow(tr("Kind"), field);
+    onRefresh(whenPartsChange(chosen().document, [field, kinds] { field->setChoices(kinds()); }));
 }
 
 void ValveSection::addLossRows()

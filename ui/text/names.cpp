@@ -116,6 +116,44 @@ QString nameOf(plan::PipeCondition condition)
     return {};
 }
 
+QString nameOf(plan::PumpArrangement arrangement)
+{
+    switch (arrangement) {
+    case plan::PumpArrangement::one:
+        return Names::tr("one");
+    case plan::PumpArrangement::twoParallel:
+        return Names::tr("two side by side");
+    case plan::PumpArrangement::twoInSeries:
+        return Names::tr("two in a row");
+    }
+    return {};
+}
+
+QString nameOf(plan::OwnFittingKind kind)
+{
+    switch (kind) {
+    case plan::OwnFittingKind::fitting:
+        return Names::tr("fitting");
+    case plan::OwnFittingKind::ballValve:
+        return Names::tr("ball valve");
+    case plan::OwnFittingKind::gateValve:
+        return Names::tr("gate valve");
+    case plan::OwnFittingKind::butterflyValve:
+        return Names::tr("butterfly valve");
+    case plan::OwnFittingKind::globeValve:
+        return Names::tr("globe valve");
+    case plan::OwnFittingKind::nonReturnValve:
+        return Names::tr("non-return valve");
+    }
+    return {};
+}
+
+QString partName(const std::string& name, catalogue::Basis basis)
+{
+    const QString words = QString::fromStdString(name);
+    return basis == catalogue::Basis::Own ? Names::tr("%1 (own)").arg(words) : words;
+}
+
 QString nameOf(catalogue::Basis basis)
 {
     switch (basis) {

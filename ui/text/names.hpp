@@ -17,6 +17,10 @@ QString nameOf(plan::StandKind kind);
 QString nameOf(plan::Service service);
 QString nameOf(plan::PipeCondition condition);
 QString nameOf(catalogue::Basis basis);
+QString nameOf(plan::PumpArrangement arrangement);
+QString nameOf(plan::OwnFittingKind kind);
+// Of a row of the catalogue in a list; an own part is marked as such.
+QString partName(const std::string& name, catalogue::Basis basis);
 
 // The heading over a group of them in a list: "Fish tanks", "Pipe runs".
 QString groupName(plan::ElementKind kind);

@@ -7,6 +7,7 @@
 #include "core/units/parse.hpp"
 #include "ui/canvas/plan_view.hpp"
 #include "ui/canvas/scene_point.hpp"
+#include "ui/text/names.hpp"
 #include "ui/text/refusals.hpp"
 #include "ui/tools/connecting.hpp"
 #include "ui/tools/tool_strip.hpp"
@@ -27,19 +28,33 @@ units::Elevation usualLevel(const plan::Plan& plan, plan::Point place)
 PipeTool::PipeTool(canvas::PlanView& view) : PointingTool(view), m_strip(new ToolStrip(view))
 {
     m_level = m_strip->addField(tr("&Level"), [this](const QString& text) { return levelEntered(text); });
-    QStringList names{tr("usual size")};
-    m_pipeIds = {std::string()};
-    for (const auto& pipe : document().catalogue()->pipes()) {
-        names.append(QString::fromStdString(pipe.name));
-        m_pipeIds.push_back(pipe.id);
-    }
-    m_pipe = m_strip->addChoice(tr("Pi&pe"), names, [](int) {});
+    m_pipe = m_strip->addChoice(tr("Pi&pe"), {}, [](int) {});
+    offerPipes();
     m_service =
         m_strip->addChoice(tr("&Service"), {tr("as it connects"), tr("pressure run"), tr("gravity run")}, [](int) {});
 }
 
+// The catalogue with the own parts of the plan; what was chosen stays chosen.
+void PipeTool::offerPipes()
+{
+    if (m_tables == document().catalogue())
+        return;
+    const QString chosen = m_pipe->currentText();
+    m_tables = document().catalogue();
+    QStringList names{tr("usual size")};
+    m_pipeIds = {std::string()};
+    for (const auto& pipe : m_tables->pipes()) {
+        names.append(text::partName(pipe.name, pipe.provenance.basis));
+        m_pipeIds.push_back(pipe.id);
+    }
+    m_pipe->clear();
+    m_pipe->addItems(names);
+    m_pipe->setCurrentIndex(std::max(m_pipe->findText(chosen), 0));
+}
+
 void PipeTool::begin()
 {
+    offerPipes();
     m_wantedLevel.reset();
     showLevel();
     m_strip->placeAndShow();

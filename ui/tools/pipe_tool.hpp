@@ -7,6 +7,9 @@
 // ends the run at its last corner.
 #pragma once
 
+#include <memory>
+
+#include "core/catalogue/catalogue.hpp"
 #include "ui/tools/pipe_sketch.hpp"
 #include "ui/tools/tool.hpp"
 #include "ui/tools/typed_lengths.hpp"
@@ -65,6 +68,7 @@ private:
     std::optional<canvas::SnapCue> cueOf(const Snapped& found) const;
     QString levelEntered(const QString& text);
     void showLevel();
+    void offerPipes();
     std::optional<plan::Service> chosenService() const; // absent: told by what is met
 
     PipeSketch m_sketch;
@@ -74,6 +78,7 @@ private:
     std::optional<QPoint> m_pressView;
     std::optional<units::Elevation> m_wantedLevel; // typed before the start
     std::vector<std::string> m_pipeIds;
+    std::shared_ptr<const catalogue::Catalogue> m_tables; // those the choice of pipes shows
     int m_jump = -1;
     ToolStrip* m_strip = nullptr;
     QLineEdit* m_level = nullptr;

@@ -6,6 +6,7 @@
 #include "core/plan/edits/place.hpp"
 #include "ui/canvas/plan_view.hpp"
 #include "ui/canvas/scene_point.hpp"
+#include "ui/text/names.hpp"
 #include "ui/text/subject.hpp"
 #include "ui/tools/tool_strip.hpp"
 
@@ -30,17 +31,32 @@ PlacePumpTool::PlacePumpTool(canvas::PlanView& view) : ClickTool(view)
     if (pumps.empty())
         return;
     m_model = pumps.front().id;
-    QStringList names;
-    for (const auto& pump : pumps)
-        names.append(QString::fromStdString(pump.name));
     m_strip = new ToolStrip(view);
-    m_strip->addChoice(tr("Pump"), names, [this](int index) {
-        m_model = document().catalogue()->pumps()[static_cast<std::size_t>(index)].id;
-    });
+    m_pumps = m_strip->addChoice(
+        tr("Pump"), {}, [this](int index) { m_model = m_tables->pumps()[static_cast<std::size_t>(index)].id; });
+    offerPumps();
+}
+
+// The catalogue with the own parts of the plan; a pump that is gone gives way to the first.
+void PlacePumpTool::offerPumps()
+{
+    if (!m_pumps || m_tables == document().catalogue())
+        return;
+    m_tables = document().catalogue();
+    m_pumps->clear();
+    int chosen = 0;
+    for (const auto& pump : m_tables->pumps()) {
+        if (pump.id == m_model)
+            chosen = m_pumps->count();
+        m_pumps->addItem(text::partName(pump.name, pump.provenance.basis));
+    }
+    m_pumps->setCurrentIndex(chosen);
+    m_model = m_tables->pumps()[static_cast<std::size_t>(chosen)].id;
 }
 
 void PlacePumpTool::begin()
 {
+    offerPumps();
     if (m_strip)
         m_strip->placeAndShow();
 }

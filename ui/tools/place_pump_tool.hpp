@@ -1,9 +1,15 @@
 // PlacePumpTool: a click inside a vessel stands a pump there.
 #pragma once
 
+#include <memory>
 #include <string>
 
+#include "core/catalogue/catalogue.hpp"
 #include "ui/tools/click_tool.hpp"
+
+QT_BEGIN_NAMESPACE
+class QComboBox;
+QT_END_NAMESPACE
 
 namespace sumpwright::ui::tools
 {
@@ -27,7 +33,11 @@ protected:
     void pointed(const canvas::CanvasPointer& pointer) override;
 
 private:
+    void offerPumps();
+
     std::string m_model;
+    QComboBox* m_pumps = nullptr;
+    std::shared_ptr<const catalogue::Catalogue> m_tables; // those the choice shows
     ToolStrip* m_strip = nullptr;
 };
 

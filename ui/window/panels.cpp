@@ -3,9 +3,11 @@
 #include <algorithm>
 
 #include <QApplication>
+#include <QDir>
 #include <QDockWidget>
 #include <QMainWindow>
 #include <QResizeEvent>
+#include <QStandardPaths>
 
 #include "core/assessment/assessment.hpp"
 #include "ui/charts/side_charts.hpp"
@@ -14,6 +16,7 @@
 #include "ui/document/view_settings.hpp"
 #include "ui/findings/findings_list.hpp"
 #include "ui/outline/outline_panel.hpp"
+#include "ui/parts/parts_panel.hpp"
 #include "ui/properties/properties_panel.hpp"
 #include "ui/section/level_panel.hpp"
 #include "ui/style/type.hpp"
@@ -34,6 +37,13 @@ constexpr int levelsHeight = 36 * style::step;
 constexpr int tight = 640;       // of the window: below that the plan needs what there is
 constexpr int roomForBoth = 960; // of the window, for elevation and findings one above the other
 
+// In the person's data folder, which is theirs across versions and machines.
+QString keptPartsPath()
+{
+    const QString data = QStandardPaths::writableLocation(QStandardPaths::GenericDataLocation);
+    return QDir(data).filePath(QStringLiteral("sumpwright/parts.json"));
+}
+
 } // namespace
 
 Panels::Panels(document::Document& document, canvas::PlanView& view, QMainWindow& window)
@@ -48,6 +58,7 @@ Panels::Panels(document::Document& document, canvas::PlanView& view, QMainWindow
     m_charts = new FoldColumn;
     m_findings = new findings::FindingsList(document);
     m_worksheets = new worksheets::WorksheetPanel(document, display);
+    m_parts = new parts::PartsPanel(document, display, keptPartsPath());
     for (const charts::SideChart& chart : charts::makeSideCharts(document, display, m_charts->widget())) {
         m_charts->add(chart.id, QStringLiteral("%1 — %2").arg(chart.name, chart.panel->question()), chart.panel);
         connect(&document.view(), &document::ViewSettings::changed, chart.panel, &charts::ChartPanel::refresh);
@@ -59,6 +70,7 @@ Panels::Panels(document::Document& document, canvas::PlanView& view, QMainWindow
     m_levelsDock = dock("dock.levels", tr("Elevation"), m_levels, Qt::BottomDockWidgetArea);
     m_chartsDock = dock("dock.charts", tr("Charts"), m_charts, Qt::RightDockWidgetArea);
     m_worksheetsDock = dock("dock.worksheets", tr("Worksheets"), m_worksheets, Qt::RightDockWidgetArea);
+    m_partsDock = dock("dock.parts", tr("Parts"), m_parts, Qt::RightDockWidgetArea);
     m_findingsDock = dock("dock.findings", tr("Findings"), m_findings, Qt::BottomDockWidgetArea);
     window.setCorner(Qt::BottomLeftCorner, Qt::LeftDockWidgetArea);
     window.setCorner(Qt::BottomRightCorner, Qt::RightDockWidgetArea);
@@ -86,17 +98,20 @@ QDockWidget* Panels::dock(const char* id, const QString& title, QWidget* content
 void Panels::reset()
 {
     for (QDockWidget* each :
-         {m_outlineDock, m_propertiesDock, m_levelsDock, m_chartsDock, m_worksheetsDock, m_findingsDock})
+         {m_outlineDock, m_propertiesDock, m_levelsDock, m_chartsDock, m_worksheetsDock, m_partsDock, m_findingsDock})
         each->setFloating(false);
     m_window.addDockWidget(Qt::LeftDockWidgetArea, m_outlineDock);
     m_window.splitDockWidget(m_outlineDock, m_propertiesDock, Qt::Vertical);
     m_window.addDockWidget(Qt::RightDockWidgetArea, m_chartsDock);
     m_window.addDockWidget(Qt::RightDockWidgetArea, m_worksheetsDock);
+    m_window.addDockWidget(Qt::RightDockWidgetArea, m_partsDock);
     m_window.tabifyDockWidget(m_chartsDock, m_worksheetsDock);
+    m_window.tabifyDockWidget(m_worksheetsDock, m_partsDock);
     placeLevels();
     for (QDockWidget* each : {m_outlineDock, m_propertiesDock, m_levelsDock, m_chartsDock, m_findingsDock})
         each->show();
     m_worksheetsDock->hide();
+    m_partsDock->hide();
     m_chartsDock->raise();
     m_findingsDock->raise();
     m_charts->setFoldedIds({});
@@ -241,6 +256,8 @@ void Panels::addTo(Commands& commands)
               "F7", m_findingsDock, m_findings, false);
     addToggle(commands, "view.worksheets", tr("&Worksheets"), tr("Shows or hides the single questions of the trade."),
               "F9", m_worksheetsDock, m_worksheets, false);
+    addToggle(commands, "view.parts", tr("P&arts"), tr("Shows or hides the catalogue and your own parts."), "Shift+F9",
+              m_partsDock, m_parts, false);
     commands.add({"view.next-part", Menu::view, tr("To the ne&xt part of the window"),
                   tr("Gives the keyboard to the plan, then to each panel in turn."), "F6"},
                  [this] { step(1); });
@@ -253,7 +270,7 @@ void Panels::step(int by)
 {
     QList<QWidget*> parts{m_window.centralWidget()};
     for (QDockWidget* each :
-         {m_levelsDock, m_outlineDock, m_propertiesDock, m_chartsDock, m_worksheetsDock, m_findingsDock})
+         {m_levelsDock, m_outlineDock, m_propertiesDock, m_chartsDock, m_worksheetsDock, m_partsDock, m_findingsDock})
         if (each->isVisible() && !each->visibleRegion().isEmpty())
             parts << each->widget();
     int at = -1;

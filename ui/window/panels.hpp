@@ -1,5 +1,5 @@
-// Panels: the docks around the plan - outline, properties, elevation and section, charts, findings, worksheets - and
-// what they say to each other.
+// Panels: the docks around the plan - outline, properties, elevation and section, charts, findings, worksheets, parts -
+// and what they say to each other.
 #pragma once
 
 #include <utility>
@@ -38,6 +38,10 @@ class FindingsList;
 namespace sumpwright::ui::outline
 {
 class OutlinePanel;
+}
+namespace sumpwright::ui::parts
+{
+class PartsPanel;
 }
 namespace sumpwright::ui::properties
 {
@@ -111,12 +115,14 @@ private:
     FoldColumn* m_charts;
     findings::FindingsList* m_findings;
     worksheets::WorksheetPanel* m_worksheets;
+    parts::PartsPanel* m_parts;
     QDockWidget* m_outlineDock;
     QDockWidget* m_propertiesDock;
     QDockWidget* m_levelsDock;
     QDockWidget* m_chartsDock;
     QDockWidget* m_findingsDock;
     QDockWidget* m_worksheetsDock;
+    QDockWidget* m_partsDock;
     std::vector<std::pair<QAction*, QDockWidget*>> m_toggles;
     QAction* m_elevation = nullptr; // commands
     QAction* m_section = nullptr;

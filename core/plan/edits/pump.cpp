@@ -11,6 +11,7 @@ Edit setPumpModel(std::vector<base::Id> pumps, std::string modelId)
     return changeEach<Pump>("edit.pump-model", std::move(pumps), [modelId](Pump& pump) {
         pump.modelId = modelId;
         pump.ownCurve.clear();
+        pump.twoNumbers = false;
         pump.ownPower.reset();
     });
 }
@@ -20,8 +21,25 @@ Edit setPumpCurve(std::vector<base::Id> pumps, std::vector<CurvePoint> curve, st
     return changeEach<Pump>("edit.pump-curve", std::move(pumps), [curve, input](Pump& pump) {
         pump.modelId.clear();
         pump.ownCurve = curve;
+        pump.twoNumbers = false;
         pump.ownPower = input;
     });
+}
+
+Edit setPumpRatings(std::vector<base::Id> pumps, units::Head shutOff, units::Flow greatest,
+                    std::optional<units::Power> input)
+{
+    return changeEach<Pump>("edit.pump-curve", std::move(pumps), [=](Pump& pump) {
+        pump.modelId.clear();
+        pump.ownCurve = {{units::Flow(), shutOff}, {greatest, units::Head()}};
+        pump.twoNumbers = true;
+        pump.ownPower = input;
+    });
+}
+
+Edit setPumpArrangement(std::vector<base::Id> pumps, PumpArrangement arrangement)
+{
+    return setEach<Pump>("edit.pump-arrangement", std::move(pumps), &Pump::arrangement, arrangement);
 }
 
 Edit setPumpSpeed(std::vector<base::Id> pumps, double ratio)

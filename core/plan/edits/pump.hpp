@@ -13,6 +13,10 @@ namespace sumpwright::plan
 Edit setPumpModel(std::vector<base::Id> pumps, std::string modelId); // drops an own curve
 // Flow rising from 0, head falling; two points or more. Drops the catalogue model.
 Edit setPumpCurve(std::vector<base::Id> pumps, std::vector<CurvePoint> curve, std::optional<units::Power> input);
+// The two numbers of the box, head at no flow and flow at no head; the curve between them is an estimate.
+Edit setPumpRatings(std::vector<base::Id> pumps, units::Head shutOff, units::Flow greatest,
+                    std::optional<units::Power> input);
+Edit setPumpArrangement(std::vector<base::Id> pumps, PumpArrangement arrangement);
 Edit setPumpSpeed(std::vector<base::Id> pumps, double ratio); // (0, 1.5]
 Edit setLeastDepth(std::vector<base::Id> pumps, std::optional<units::Length> depth);
 Edit setPumpRunning(std::vector<base::Id> pumps, bool running);

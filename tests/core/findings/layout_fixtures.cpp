@@ -77,6 +77,17 @@ std::vector<RuleFixture> layoutFixtures()
         {"catalogue.unknown-row", Severity::warning, [](P& p) { extra(p, "no-such-fitting"); }},
         {"catalogue.out-of-range", Severity::note, [](P&) {}},
         {"catalogue.from-memory", Severity::note, [](P& p) { extra(p, "union"); }},
+        {"catalogue.own", Severity::note,
+         [](P& p) {
+             plan::OwnParts parts;
+             plan::OwnFitting fitting;
+             fitting.id = "own-quick-joint";
+             fitting.name = "Quick joint";
+             fitting.k = 0.3;
+             parts.fittings.push_back(fitting);
+             p.drawn.plan.ownParts = std::make_shared<const plan::OwnParts>(parts);
+             extra(p, "own-quick-joint");
+         }},
         {"catalogue.invented", Severity::note, [](P&) {}},
     };
 }

@@ -127,6 +127,25 @@ void thinTankDrain(P& p) { tankDrain(p, "pvcu-pn16-20", 0.552); }
 
 Id loneTank(P& p) { return p.drawn.vessel(plan::VesselKind::settler, {5.2, 4.4, 0}, 0.4, 0.4, 0.6); }
 
+void twins(P& p)
+{
+    p.drawn.changePump(p.pump, [](plan::Pump& pump) { pump.arrangement = plan::PumpArrangement::twoParallel; });
+}
+
+void boxNumbers(P& p)
+{
+    p.drawn.changePump(p.pump, [](plan::Pump& pump) {
+        pump.modelId.clear();
+        pump.ownCurve = {{units::Flow(), units::metresHead(3.2)}, {units::litresPerHour(4500), units::Head()}};
+        pump.twoNumbers = true;
+    });
+}
+
+void corrugated(P& p)
+{
+    p.drawn.changeRun(p.branch1, [](plan::Run& run) { run.pipeId = "corrugated-25"; });
+}
+
 } // namespace
 
 std::vector<RuleFixture> pumpFixtures()
@@ -146,6 +165,8 @@ std::vector<RuleFixture> pumpFixtures()
         {"outlet.less-when-fouled", Severity::warning, thinAndLong},
         {"pump.power-missing", Severity::note, [](P& p) { ownCurve(p, 4000.0, 0.5); }},
         {"pump.parallel-without-check", Severity::warning, secondPump},
+        {"pump.together", Severity::note, twins},
+        {"pump.two-numbers", Severity::note, boxNumbers},
         {"pump.uncovered", Severity::error,
          [](P& p) { p.drawn.changePump(p.pump, [](plan::Pump& pump) { pump.leastDepth = units::metres(0.3); }); }},
         {"pump.near-dry", Severity::warning,
@@ -176,8 +197,7 @@ std::vector<RuleFixture> pumpFixtures()
              });
          }},
         {"run.transition", Severity::note, [](P& p) { p.drawn.valve(p.branch2, "ball-valve", 1.0, 150.0); }},
-        {"run.corrugated", Severity::note,
-         [](P& p) { p.drawn.changeRun(p.branch1, [](plan::Run& run) { run.pipeId = "corrugated-25"; }); }},
+        {"run.corrugated", Severity::note, corrugated},
         {"valve.closed", Severity::note, [](P& p) { p.drawn.valve(p.branch2, "gate-valve", 0.0); }},
         {"valve.no-table", Severity::warning, [](P& p) { p.drawn.valve(p.branch2, "globe-valve", 0.5); }},
         {"tee.low-pressure", Severity::warning,

@@ -42,6 +42,19 @@ TEST(DutyPoint, OfG4500AtSpeedZeroPointEight)
     EXPECT_NEAR(units::inWatts(*point.electricalPower), 70.0 * 0.512, 1e-9);
 }
 
+// Source: scipy 1.10.1, the same independent script: flows added at equal head, heads added at equal flow.
+TEST(DutyPoint, OfTwoG4500SideBySideAndInARow)
+{
+    const DutyPoint parallel = *dutyPoint(g4500().together(PumpArrangement::TwoParallel), 1.0, riser(), water);
+    EXPECT_NEAR(units::inLitresPerHour(parallel.flow) / 3545.47, 1.0, 1e-5);
+    EXPECT_NEAR(units::inMetresHead(parallel.head) / 2.55309, 1.0, 1e-5);
+    EXPECT_NEAR(units::inWatts(*parallel.electricalPower), 140.0, 1e-9);
+    const DutyPoint series = *dutyPoint(g4500().together(PumpArrangement::TwoInSeries), 1.0, riser(), water);
+    EXPECT_NEAR(units::inLitresPerHour(series.flow) / 3392.82, 1.0, 1e-5);
+    EXPECT_NEAR(units::inMetresHead(series.head) / 2.44523, 1.0, 1e-5);
+    EXPECT_NEAR(units::inWatts(*series.electricalPower), 140.0, 1e-9);
+}
+
 // By hand, exact: a pump 4 - 0.25 q^2 against 1.5 + 0.15 q^2 (q in m3/h) meets it at q = 2.5, H = 2.4375. The pump is
 // given by 81 points, the system is a fitting without length.
 TEST(DutyPoint, MeetsAParabolaByHand)

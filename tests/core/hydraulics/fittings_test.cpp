@@ -101,6 +101,17 @@ TEST(Fittings, FurtherRowsOfThePublishedTables)
     }
 }
 
+// Source: Crane TP-410, worked examples with fT of its table (6 in 0.015, 2 in 0.019), from memory: a 6 in globe valve
+// is K = 340 x 0.015 = 5.1, a 6 in standard elbow 30 x 0.015 = 0.45, a 2 in gate valve 8 x 0.019 = 0.152. The table
+// prints fT to three places: tolerance 4 %.
+TEST(Fittings, CraneExamplesFromTheBook)
+{
+    const FittingFlow six{units::millimetres(154.05), {}, 0.0}, two{units::millimetres(52.50), {}, 0.0};
+    EXPECT_NEAR(k(FittingKind::GlobeValve, LossMethod::Crane, six) / 5.1, 1.0, 0.04);
+    EXPECT_NEAR(k(FittingKind::Elbow90, LossMethod::Crane, six) / 0.45, 1.0, 0.04);
+    EXPECT_NEAR(k(FittingKind::GateValve, LossMethod::Crane, two) / 0.152, 1.0, 0.04);
+}
+
 // Source: Rennels and Hudson 2012 by python3-fluids 1.0.22: rounded entry 0.29684 at radius 5 % of the bore, 0.14849 at
 // 15 %; sharp flush entry 0.57 (Miller 0.509, Crane 0.5); pipe standing in, wall 0.5 % of the bore: 1.0154 (Crane
 // 0.78), wall 4.8 %: 0.5705. The defaults lie between the methods, or at the nearest within a tenth.

@@ -129,6 +129,50 @@ std::string refusalOf(const base::Outcome<PumpCurve>& outcome)
     return outcome.ok() ? "" : outcome.refusal().id + " " + outcome.refusal().place;
 }
 
+TEST(PumpCurve, OfTwoAlikeAddsFlowsSideBySideAndHeadsInARow)
+{
+    const PumpCurve one = g4500();
+    const PumpCurve side = one.together(PumpArrangement::TwoParallel), row = one.together(PumpArrangement::TwoInSeries);
+    EXPECT_EQ(one.together(PumpArrangement::One).headAt(units::litresPerHour(900)),
+              one.headAt(units::litresPerHour(900)));
+    for (const double speed : {1.0, 0.8})
+        for (const double lph : {0.0, 700.0, 2300.0, 4400.0, 6000.0}) {
+            const units::Flow flow = units::litresPerHour(lph);
+            EXPECT_NEAR(units::inMetresHead(side.headAt(2.0 * flow, speed)),
+                        units::inMetresHead(one.headAt(flow, speed)), 1e-12);
+            EXPECT_NEAR(units::inMetresHead(row.headAt(flow, speed)),
+                        2.0 * units::inMetresHead(one.headAt(flow, speed)), 1e-12);
+            EXPECT_NEAR(units::inWatts(*side.powerAt(2.0 * flow, speed)),
+                        2.0 * units::inWatts(*one.powerAt(flow, speed)), 1e-9);
+            EXPECT_NEAR(units::inWatts(*row.powerAt(flow, speed)), 2.0 * units::inWatts(*one.powerAt(flow, speed)),
+                        1e-9);
+            for (const PumpCurve* curve : {&side, &row}) {
+                const double step = 1e-9; // m3/s
+                const auto at = [&](double q) {
+                    return units::inMetresHead(curve->headAt(units::cubicMetresPerSecond(q), speed));
+                };
+                const double q = units::inCubicMetresPerSecond(flow) + 1e-6;
+                EXPECT_NEAR((at(q + step) - at(q - step)) / (2.0 * step) /
+                                curve->headWithSlopeAt(units::cubicMetresPerSecond(q), speed).slope.value(),
+                            1.0, 1e-4);
+            }
+        }
+    EXPECT_NEAR(units::inLitresPerHour(side.greatestFlow()), 9000.0, 1e-6);
+    EXPECT_NEAR(units::inMetresHead(side.shutOffHead()), 3.2, 1e-12);
+    EXPECT_NEAR(units::inLitresPerHour(row.greatestFlow()), 4500.0, 1e-6);
+    EXPECT_NEAR(units::inMetresHead(row.shutOffHead(0.8)), 6.4 * 0.64, 1e-12);
+    EXPECT_TRUE(row.runsOut(units::litresPerHour(4600)));
+    EXPECT_FALSE(side.runsOut(units::litresPerHour(8900)));
+}
+
+// Affinity laws by hand at speed 0.8: flows times 0.8, heads times 0.64; 1125 L/h at 2.9 m is 900 L/h at 1.856 m.
+TEST(PumpCurve, ItsPointsMoveBySpeedAsTheAffinityLawsSay)
+{
+    constexpr double scaled[][2] = {{900, 1.856}, {1800, 1.4208}, {2700, 0.7936}, {3600, 0.0}};
+    for (const auto& row : scaled)
+        EXPECT_NEAR(units::inMetresHead(g4500().headAt(units::litresPerHour(row[0]), 0.8)), row[1], 1e-12);
+}
+
 TEST(PumpCurve, RefusesPointsThatRise)
 {
     EXPECT_EQ(refusalOf(PumpCurve::fromPoints(points({{0, 2}, {500, 2.1}, {900, 0}}))),

@@ -2,6 +2,8 @@
 
 #include <clocale>
 
+#include "core/plan/edits/own_parts.hpp"
+#include "core/plan/edits/pump.hpp"
 #include "core/storage/plan_text.hpp"
 #include "tests/support/edited_plan.hpp"
 
@@ -49,6 +51,67 @@ TEST(PlanText, KeepsTheScreenOfALip)
     const std::string text = saveText(system.plan);
     EXPECT_NE(text.find("\"open_fraction\": 0.35"), std::string::npos);
     EXPECT_TRUE(loaded(text).plan == system.plan);
+}
+
+TEST(PlanText, KeepsOwnPartsAndWhatPumpsStandTogether)
+{
+    test::SmallSystem system;
+    plan::OwnPipe hose;
+    hose.id = "own-hose";
+    hose.name = "Hose";
+    hose.origin = "the shop's list";
+    hose.outsideDiameter = units::millimetres(32);
+    hose.bore = units::millimetres(25.4);
+    hose.corrugatedFactor = 0.07;
+    plan::OwnFitting valve;
+    valve.id = "own-check";
+    valve.name = "Check";
+    valve.kind = plan::OwnFittingKind::nonReturnValve;
+    valve.flowFactor = units::litresPerHour(6300);
+    valve.cracking = units::metresHead(0.05);
+    plan::OwnPump pump;
+    pump.id = "own-pump";
+    pump.name = "Pump";
+    pump.curve = {{units::Flow(), units::metresHead(3)}, {units::litresPerHour(4000), units::Head()}};
+    pump.twoNumbers = true;
+    pump.power = units::watts(60);
+    pump.leastDepth = units::millimetres(60);
+    system.apply(plan::putOwnPart(hose));
+    system.apply(plan::putOwnPart(valve));
+    system.apply(plan::putOwnPart(pump));
+    system.apply(plan::setPumpArrangement({system.pump}, plan::PumpArrangement::twoParallel));
+    system.apply(plan::setPumpRatings({system.pump}, units::metresHead(2), units::litresPerHour(2000), {}));
+    const std::string text = saveText(system.plan);
+    const LoadedPlan back = loaded(text);
+    EXPECT_TRUE(back.plan == system.plan);
+    EXPECT_EQ(saveText(back.plan), text);
+    EXPECT_TRUE(back.unknownKeys.empty());
+    EXPECT_TRUE(*back.plan.ownParts == *system.plan.ownParts);
+}
+
+TEST(PlanText, OfAPlanWithoutOwnPartsHasNoKeyOfThem)
+{
+    const std::string text = saveText(test::SmallSystem().plan);
+    for (const char* key : {"own_parts", "arrangement", "two_numbers"})
+        EXPECT_EQ(text.find(key), std::string::npos) << key;
+}
+
+TEST(PlanText, RefusesABadOwnPartWithItsLine)
+{
+    test::SmallSystem system;
+    plan::OwnFitting joint;
+    joint.id = "own-joint";
+    joint.name = "Joint";
+    joint.k = 0.25;
+    system.apply(plan::putOwnPart(joint));
+    const std::string text = saveText(system.plan);
+    const auto minus = loadText(replaced(text, "\"k\": 0.25", "\"k\": -1"));
+    ASSERT_FALSE(minus.ok());
+    EXPECT_NE(minus.refusal().place.find("/own_parts/fittings/0/k"), std::string::npos) << minus.refusal().place;
+    const auto word = loadText(replaced(text, "\"kind\": \"fitting\"", "\"kind\": \"gadget\""));
+    ASSERT_FALSE(word.ok());
+    EXPECT_EQ(word.refusal().id, "storage.unknown-word");
+    EXPECT_EQ(loaded(replaced(text, "\"k\": 0.25", "\"k\": 0.25, \"colour\": \"red\"")).unknownKeys.size(), 1u);
 }
 
 TEST(PlanText, OfAnEmptyPlanIsShortAndComesBack)

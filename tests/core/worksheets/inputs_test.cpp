@@ -1,3 +1,5 @@
+#include <algorithm>
+
 #include "core/worksheets/inputs.hpp"
 #include "core/worksheets/lists.hpp"
 #include "tests/core/worksheets/asking.hpp"
@@ -222,4 +224,22 @@ TEST(WorksheetInputs, NoTextInAnyInputBreaksAWorksheet)
                 EXPECT_FALSE(answer.refusal().accepts.empty()) << id << " " << spec.name << "=" << text;
             }
     EXPECT_GT(asked, 1000);
+}
+
+TEST(WorksheetInputs, APumpMayHaveTheTwoNumbersOfItsBoxButBothOfThem)
+{
+    const Texts place = {{"static_head", "1 m"}, {"bore", "27.2 mm"}, {"length", "6 m"}};
+    const auto with = [&place](Texts more) {
+        more.insert(more.end(), place.begin(), place.end());
+        return ask("pump-duty", more);
+    };
+    const auto alone = with({{"shut_off_head", "3 m"}});
+    ASSERT_FALSE(alone.ok());
+    EXPECT_EQ(alone.refusal().id + " " + alone.refusal().place, "worksheets.missing-input greatest_flow");
+    const auto box = with({{"shut_off_head", "3 m"}, {"greatest_flow", "4000 L/h"}});
+    ASSERT_TRUE(box.ok()) << base::oneLine(box.refusal());
+    EXPECT_TRUE(box->output("flow")->estimate);
+    EXPECT_NE(std::find(box->notes.begin(), box->notes.end(), "pump-two-numbers"), box->notes.end());
+    EXPECT_FALSE(with({{"shut_off_head", "3 m"}, {"greatest_flow", "4000 L/h"}, {"pump", "G4500"}}).ok());
+    EXPECT_FALSE(with({{"pump", "G4500"}, {"arrangement", "three"}}).ok());
 }
