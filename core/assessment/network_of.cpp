@@ -142,6 +142,19 @@ void CircuitNetwork::release(std::size_t pump)
     std::get<hydraulics::Junction>(m_network.nodes[parts.outlet]).supply = units::Flow();
 }
 
+std::optional<units::Elevation> CircuitNetwork::drawAt(std::size_t run, plan::RunSide side, units::Flow flow)
+{
+    const End& end = side == plan::RunSide::from ? m_runs[run].start : m_runs[run].end;
+    if (m_runs[run].link == none || end.basin == none)
+        return std::nullopt;
+    const auto* level = std::get_if<hydraulics::FixedGrade>(&m_network.nodes[end.node]);
+    if (!level)
+        return std::nullopt;
+    const units::Elevation reached = level->grade;
+    m_network.nodes[end.node] = hydraulics::Junction{-flow, {}};
+    return reached;
+}
+
 const hydraulics::LinkFlow* CircuitNetwork::linkAt(std::size_t link) const
 {
     return link == none || link >= m_result.links.size() ? nullptr : &m_result.links[link];

@@ -12,6 +12,7 @@
 
 #include "core/assessment/circuit.hpp"
 #include "core/hydraulics/network.hpp"
+#include "core/plan/run_ends.hpp"
 
 namespace sumpwright::assessment
 {
@@ -26,6 +27,10 @@ public:
     // In place of the pump, put this flow in at its outlet; and back to the pump.
     void impose(std::size_t pump, units::Flow flow);
     void release(std::size_t pump);
+    // In place of the water at a run's mouth, draw this flow there, until levels are set again. Gives the level that
+    // the grade there has to reach for the water to come out; nothing where the run is not in the network or ends at
+    // no mouth on that side.
+    std::optional<units::Elevation> drawAt(std::size_t run, plan::RunSide side, units::Flow flow);
     void solve() { m_result = hydraulics::solve(m_network); }
 
     const hydraulics::NetworkResult& result() const { return m_result; }
@@ -40,6 +45,10 @@ public:
     std::size_t endNode(std::size_t run) const { return m_runs[run].end.node; }
     std::size_t pumpOutlet(std::size_t pump) const { return m_pumps[pump].outlet; }
     std::size_t pumpSuction(std::size_t pump) const { return m_pumps[pump].suction; }
+    std::size_t mouthNode(std::size_t run, plan::RunSide side) const
+    {
+        return side == plan::RunSide::from ? startNode(run) : endNode(run);
+    }
     std::size_t teeNode(std::size_t tee) const { return m_tees[tee]; }
     std::size_t nodeCount() const { return m_network.nodes.size(); }
     std::size_t linkCount() const { return m_network.links.size(); }

@@ -107,6 +107,10 @@ void checkPortLevel(const Vessel& vessel, const Port& port, FaultFinder& faults)
     if (port.drainLevel && port.kind != PortKind::lip)
         faults.fault("drain_level", "plan.not-a-lip", "a drain level on a port that is no lip",
                      "drain levels on lips only");
+    if (port.targetFlow && faults.within("target_flow", *port.targetFlow, units::Flow(), limits::largestFlow) &&
+        port.kind != PortKind::inlet)
+        faults.fault("target_flow", "plan.not-an-inlet", "a target flow on a port that is no inlet",
+                     "target flows on inlets only");
     if (port.ventLevel && port.kind != PortKind::inlet)
         faults.fault("vent_level", "plan.not-an-inlet", "a vent level on a port that is no inlet",
                      "vent levels on inlets only");

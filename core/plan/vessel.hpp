@@ -48,7 +48,8 @@ struct Port {
     std::optional<units::Elevation> drainLevel; // lip with a bell siphon: the level where air enters the bell
     std::optional<units::Elevation> ventLevel;  // inlet: the level of a vent hole that breaks siphon-back
     std::optional<double> openFraction; // lip or side outlet with a screen: the part it leaves free, above 0, at most 1
-    std::string extra;
+    std::optional<units::Flow> targetFlow; // inlet: what it should bring in, 0 or more; absent: no wish
+    std::string extra{};
 
     friend bool operator==(const Port&, const Port&) = default;
 };

@@ -54,6 +54,7 @@ plan::Port portIn(const JsonNode& node, const std::string& path, UnknownKeys& un
     port.drainLevel = reader.optionalQuantity<units::Elevation>("drain_level");
     port.ventLevel = reader.optionalQuantity<units::Elevation>("vent_level");
     port.openFraction = reader.optionalRatio("open_fraction");
+    port.targetFlow = reader.optionalQuantity<units::Flow>("target_flow");
     port.extra = reader.extra();
     return port;
 }

@@ -23,6 +23,7 @@ JsonNode nodeOf(const plan::Port& port)
         .quantity("drain_level", port.drainLevel)
         .quantity("vent_level", port.ventLevel)
         .ratio("open_fraction", port.openFraction)
+        .quantity("target_flow", port.targetFlow)
         .done(port.extra);
 }
 

@@ -110,6 +110,7 @@ std::string fullText()
     const plan::PortRef inlet{system.bedA, system.portOf(system.bedA, plan::PortKind::inlet)};
     system.apply(plan::setPortBore({lip}, units::millimetres(40)));
     system.apply(plan::setVentLevel({inlet}, units::elevationMetres(1.2)));
+    system.apply(plan::setTargetFlow({inlet}, units::litresPerHour(600)));
     system.apply(plan::setMeasuredTare({system.tank}, units::kilograms(60)));
     plan::Stand stand;
     stand.mass = units::kilograms(30);

@@ -195,6 +195,7 @@ const Weighted makers[] = {
     {1, [](Draw& d) { return setPortBore({port(d)}, maybe(d, length(d, -0.01, 0.1))); }},
     {2, [](Draw& d) { return setDrainLevel({port(d)}, maybe(d, level(d))); }},
     {2, [](Draw& d) { return setVentLevel({port(d)}, maybe(d, level(d))); }},
+    {1, [](Draw& d) { return setTargetFlow({port(d)}, maybe(d, units::litresPerHour(d.between(-50, 900)))); }},
     {1, [](Draw& d) { return setPumpModel(pumps(d), "G8000"); }},
     {1, [](Draw& d) { return setPumpCurve(pumps(d), curve(d), maybe(d, units::watts(40))); }},
     {1, [](Draw& d) { return setPumpSpeed(pumps(d), d.between(-0.1, 1.6)); }},

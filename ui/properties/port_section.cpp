@@ -19,10 +19,12 @@ PortSection::PortSection(Chosen vessel, base::Id port, QWidget* parent)
     addLevelRow();
     auto* drain = addExtraLevelRow(tr("Siphon breaks at"), &plan::Port::drainLevel, &plan::setDrainLevel);
     auto* vent = addExtraLevelRow(tr("Vent hole level"), &plan::Port::ventLevel, &plan::setVentLevel);
-    onRefresh([this, drain, vent](const plan::Plan& plan) {
+    auto* target = addTargetRow();
+    onRefresh([this, drain, vent, target](const plan::Plan& plan) {
         const auto* found = find(plan);
         setRowVisible(drain, found && found->kind == plan::PortKind::lip);
         setRowVisible(vent, found && found->kind == plan::PortKind::inlet);
+        setRowVisible(target, found && found->kind == plan::PortKind::inlet);
     });
     addBoreRow();
     addScreenRow();
@@ -97,6 +99,19 @@ EntryField* PortSection::addExtraLevelRow(const QString& label, std::optional<un
         },
         [this, edit](const std::optional<units::Elevation>& level) { return edit({m_port}, level); }, tr("none"));
     addRow(label, field);
+    return field;
+}
+
+EntryField* PortSection::addTargetRow()
+{
+    auto* field = optionalField<units::Flow>(
+        named(tr("Target flow")),
+        [this](const plan::Plan& plan) {
+            const auto* port = find(plan);
+            return sharedOne(port ? port->targetFlow : std::optional<units::Flow>());
+        },
+        [this](const std::optional<units::Flow>& flow) { return plan::setTargetFlow({m_port}, flow); }, tr("none"));
+    addRow(tr("Target flow"), field);
     return field;
 }
 

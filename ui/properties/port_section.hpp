@@ -21,6 +21,7 @@ private:
     void addKindRow();
     void addLevelRow();
     void addOffsetRow(const QString& label, units::Length plan::Point::*along);
+    EntryField* addTargetRow(); // what "Set the valves" aims at
     void addBoreRow();
     void addScreenRow();
     EntryField* addExtraLevelRow(const QString& label, std::optional<units::Elevation> plan::Port::*which,

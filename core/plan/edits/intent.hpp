@@ -35,6 +35,7 @@ inline constexpr std::array allIntents = std::to_array<std::string_view>({
     "edit.drain-level",
     "edit.vent-level",
     "edit.screen",
+    "edit.target-flow",
     "edit.pump-model",
     "edit.pump-curve",
     "edit.pump-arrangement",
@@ -106,6 +107,9 @@ inline constexpr std::array allIntents = std::to_array<std::string_view>({
     "edit.align",
     "edit.distribute",
     "edit.delete",
+    "edit.set-valves",
+    "edit.choose-pump",
+    "edit.choose-pipes",
 });
 
 } // namespace sumpwright::plan

@@ -88,10 +88,12 @@ Edit setPortKind(std::vector<PortRef> ports, PortKind kind)
         port.kind = kind;
         if (kind != PortKind::lip)
             port.drainLevel.reset();
-        if (kind != PortKind::inlet)
+        if (kind != PortKind::inlet) {
             port.ventLevel.reset();
-        else
+            port.targetFlow.reset();
+        } else {
             port.openFraction.reset();
+        }
     });
 }
 
@@ -123,6 +125,11 @@ Edit setVentLevel(std::vector<PortRef> inlets, std::optional<units::Elevation> l
 Edit setOpenFraction(std::vector<PortRef> outlets, std::optional<double> openFraction)
 {
     return changePorts("edit.screen", outlets, [openFraction](Port& port) { port.openFraction = openFraction; });
+}
+
+Edit setTargetFlow(std::vector<PortRef> inlets, std::optional<units::Flow> flow)
+{
+    return changePorts("edit.target-flow", inlets, [flow](Port& port) { port.targetFlow = flow; });
 }
 
 } // namespace sumpwright::plan

@@ -86,7 +86,10 @@ TEST(Vessel, StandsAtItsLowestLip)
         port.level = units::elevationMetres(level);
         vessel.ports.push_back(port);
     }
-    vessel.ports.push_back({{1}, "I1", PortKind::inlet, {}, units::elevationMetres(0.1), {}, {}, {}, {}});
+    Port inlet;
+    inlet.id = {1};
+    inlet.level = units::elevationMetres(0.1);
+    vessel.ports.push_back(inlet);
     EXPECT_EQ(mainLip(vessel)->id.number, 300u);
 }
 

@@ -91,6 +91,27 @@ TEST(DrainAndVent, BelongToLipAndInlet)
     EXPECT_EQ(system.refusalOf(setPortBore({system.bedLip}, units::metres(0))), "plan.out-of-range");
 }
 
+TEST(TargetFlow, BelongsToAnInletAndIsNeverNegative)
+{
+    Ports system;
+    const units::Flow wanted = units::litresPerHour(600);
+    system.apply(setTargetFlow({system.bedInlet}, wanted));
+    EXPECT_EQ(system.port(system.bedInlet).targetFlow, wanted);
+    system.apply(setTargetFlow({system.bedInlet}, units::Flow())); // "shut" is a target too
+    EXPECT_EQ(system.refusalOf(setTargetFlow({system.bedLip}, wanted)), "plan.not-an-inlet");
+    EXPECT_EQ(system.refusalOf(setTargetFlow({system.bedInlet}, -wanted)), "plan.out-of-range");
+    EXPECT_EQ(system.refusalOf(setTargetFlow({system.bedInlet}, units::litresPerHour(2e6))), "plan.out-of-range");
+    EXPECT_EQ(system.refusalOf(setTargetFlow({system.bedInlet}, units::Flow() / 0.0)), "plan.not-finite");
+}
+
+TEST(TargetFlow, GoesWithTheInlet)
+{
+    Ports system;
+    system.apply(setTargetFlow({system.bedInlet}, units::litresPerHour(600)));
+    system.apply(setPortKind({system.bedInlet}, PortKind::sideOutlet));
+    EXPECT_FALSE(system.port(system.bedInlet).targetFlow);
+}
+
 TEST(Pump, HasEitherModelOrOwnCurve)
 {
     test::SmallSystem system;
