@@ -182,6 +182,8 @@ void search(Search& searching, const std::vector<PipeGroup>& groups, PipeSizing&
     sizing.tried = searching.tried();
 }
 
+} // namespace
+
 std::optional<plan::Edit> editFor(const plan::Plan& plan, const std::vector<PipeGroup>& groups,
                                   const PipeChoice& choice)
 {
@@ -198,8 +200,6 @@ std::optional<plan::Edit> editFor(const plan::Plan& plan, const std::vector<Pipe
         return std::nullopt;
     return plan::inSequence("edit.choose-pipes", std::move(edits));
 }
-
-} // namespace
 
 // 0.40 + 0.035 d^1.25 a metre, d in mm: 32 mm costs about 3, 63 mm about 7. Invented.
 units::Money assumedPrice(units::Length outsideDiameter)

@@ -83,6 +83,10 @@ struct PipeSizing {
     std::optional<plan::Edit> edit; // none: the pipes are the best already
 };
 
+// The edit that makes one of the choices; none: nothing would change.
+std::optional<plan::Edit> editFor(const plan::Plan& plan, const std::vector<PipeGroup>& groups,
+                                  const PipeChoice& choice);
+
 // Refusals: "design.no-pump", "design.several-pumps", "design.not-solved", "design.no-flow", "design.no-power-price",
 // "design.efficiency-missing", "design.pump-power-missing", "design.period-not-positive", "design.velocity-over-limit",
 // "design.no-size" (place: the run), "design.price-negative", "design.no-choice".

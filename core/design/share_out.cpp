@@ -23,7 +23,10 @@ public:
 
     std::vector<OutletPart> parts;
 
-    // What the rest takes by itself; false: no solution.
+    // Shares of the rest are counted from these flows on.
+    void countRestFrom(const DrawnOff& drawn) { m_open = drawn.outlets; }
+
+    // What the rest takes with every valve open; false: no solution.
     bool open()
     {
         Draws none(parts.size());
@@ -134,8 +137,11 @@ std::optional<SharedOut> shareOut(DrawOff& bench, std::vector<OutletPart> parts,
         if (!sharing.dropUnreachable())
             return std::nullopt;
     if (!sharing.does(1.0, 1.0)) {
-        if (sharing.does(1.0, leastRest)) {
-            out.restShare = largest(leastRest, 1.0, [&](double rest) { return sharing.does(1.0, rest); });
+        Sharing full = sharing;
+        full.countRestFrom(full.at(1.0, 1.0)); // what it takes beside the targets in full
+        if (full.does(1.0, leastRest)) {
+            out.restShare = largest(leastRest, 1.0, [&](double rest) { return full.does(1.0, rest); });
+            sharing.countRestFrom(full.at(1.0, 1.0));
         } else {
             out.missing = -sharing.least(sharing.at(1.0, leastRest)).value_or(units::Head());
             out.share = largest(leastShare, 1.0, [&](double share) { return sharing.does(share, share); });

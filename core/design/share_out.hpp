@@ -1,7 +1,8 @@
 // Sharing out: which flows the outlets of one circuit can be given, every settable valve open, before any is throttled.
 //
 // In this order: all targets with the rest left to the outlets without one; the rest throttled alike, down to a
-// twentieth of what it takes by itself; then targets and rest scaled alike. With leave to change the pump's speed, the
+// twentieth of what it takes beside them; then targets and rest (from what it takes with every valve open) scaled
+// alike. With leave to change the pump's speed, the
 // lowest speed that gives all targets is looked for first; never above 1 or the speed drawn. Shares are found by
 // halving to 1e-7: spare head falls as flows rise (a tree of pipes; in rings nearly always).
 #pragma once
@@ -26,7 +27,7 @@ enum class OutletPart {
 struct SharedOut {
     std::vector<OutletPart> parts; // by outlet
     double share = 1.0;            // of the targets
-    double restShare = 1.0;        // of what the outlets without a target take with every valve open
+    double restShare = 1.0;        // of what the outlets without a target would take
     Draws draws;
     DrawnOff drawn;
     units::Head missing; // at the neediest outlet for all targets in full; 0: none

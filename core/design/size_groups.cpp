@@ -18,10 +18,12 @@ PipePart partOf(const plan::Run& run)
     return meets(plan::PortEnd{}) ? PipePart::branch : PipePart::header;
 }
 
+// A PN names a row of sizes; the pressures printed on schedule pipe differ from size to size of one row.
 bool sameFamily(const catalogue::Pipe& a, const catalogue::Pipe& b)
 {
-    return a.standard == b.standard && a.material == b.material && a.pressureClass == b.pressureClass &&
-           a.gravityOnly == b.gravityOnly;
+    const bool named = a.pressureClass.starts_with("PN") || b.pressureClass.starts_with("PN");
+    return a.standard == b.standard && a.material == b.material && a.gravityOnly == b.gravityOnly &&
+           (!named || a.pressureClass == b.pressureClass);
 }
 
 } // namespace

@@ -58,6 +58,7 @@ private:
     void addCheckCommands();
     void addChartCommands();
     void addWorkingCommands();
+    void addDesignCommands();
     void addHelpCommands();
     void makeMenus();
     void addSignBar();

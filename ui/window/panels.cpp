@@ -12,6 +12,7 @@
 #include "core/assessment/assessment.hpp"
 #include "ui/charts/side_charts.hpp"
 #include "ui/charts/signs.hpp"
+#include "ui/design/design_panel.hpp"
 #include "ui/document/document.hpp"
 #include "ui/document/view_settings.hpp"
 #include "ui/findings/findings_list.hpp"
@@ -59,6 +60,7 @@ Panels::Panels(document::Document& document, canvas::PlanView& view, QMainWindow
     m_findings = new findings::FindingsList(document);
     m_worksheets = new worksheets::WorksheetPanel(document, display);
     m_parts = new parts::PartsPanel(document, display, keptPartsPath());
+    m_design = new design::DesignPanel(document, display);
     for (const charts::SideChart& chart : charts::makeSideCharts(document, display, m_charts->widget())) {
         m_charts->add(chart.id, QStringLiteral("%1 — %2").arg(chart.name, chart.panel->question()), chart.panel);
         connect(&document.view(), &document::ViewSettings::changed, chart.panel, &charts::ChartPanel::refresh);
@@ -71,6 +73,7 @@ Panels::Panels(document::Document& document, canvas::PlanView& view, QMainWindow
     m_chartsDock = dock("dock.charts", tr("Charts"), m_charts, Qt::RightDockWidgetArea);
     m_worksheetsDock = dock("dock.worksheets", tr("Worksheets"), m_worksheets, Qt::RightDockWidgetArea);
     m_partsDock = dock("dock.parts", tr("Parts"), m_parts, Qt::RightDockWidgetArea);
+    m_designDock = dock("dock.design", tr("Design help"), m_design, Qt::RightDockWidgetArea);
     m_findingsDock = dock("dock.findings", tr("Findings"), m_findings, Qt::BottomDockWidgetArea);
     window.setCorner(Qt::BottomLeftCorner, Qt::LeftDockWidgetArea);
     window.setCorner(Qt::BottomRightCorner, Qt::RightDockWidgetArea);
@@ -97,21 +100,24 @@ QDockWidget* Panels::dock(const char* id, const QString& title, QWidget* content
 
 void Panels::reset()
 {
-    for (QDockWidget* each :
-         {m_outlineDock, m_propertiesDock, m_levelsDock, m_chartsDock, m_worksheetsDock, m_partsDock, m_findingsDock})
+    for (QDockWidget* each : {m_levelsDock, m_outlineDock, m_propertiesDock, m_chartsDock, m_worksheetsDock,
+                              m_partsDock, m_designDock, m_findingsDock})
         each->setFloating(false);
     m_window.addDockWidget(Qt::LeftDockWidgetArea, m_outlineDock);
     m_window.splitDockWidget(m_outlineDock, m_propertiesDock, Qt::Vertical);
     m_window.addDockWidget(Qt::RightDockWidgetArea, m_chartsDock);
     m_window.addDockWidget(Qt::RightDockWidgetArea, m_worksheetsDock);
     m_window.addDockWidget(Qt::RightDockWidgetArea, m_partsDock);
+    m_window.addDockWidget(Qt::RightDockWidgetArea, m_designDock);
     m_window.tabifyDockWidget(m_chartsDock, m_worksheetsDock);
     m_window.tabifyDockWidget(m_worksheetsDock, m_partsDock);
+    m_window.tabifyDockWidget(m_partsDock, m_designDock);
     placeLevels();
     for (QDockWidget* each : {m_outlineDock, m_propertiesDock, m_levelsDock, m_chartsDock, m_findingsDock})
         each->show();
     m_worksheetsDock->hide();
     m_partsDock->hide();
+    m_designDock->hide();
     m_chartsDock->raise();
     m_findingsDock->raise();
     m_charts->setFoldedIds({});
@@ -258,6 +264,8 @@ void Panels::addTo(Commands& commands)
               "F9", m_worksheetsDock, m_worksheets, false);
     addToggle(commands, "view.parts", tr("P&arts"), tr("Shows or hides the catalogue and your own parts."), "Shift+F9",
               m_partsDock, m_parts, false);
+    addToggle(commands, "view.design", tr("&Design help"), tr("Shows or hides the proposals that are computed."), "F12",
+              m_designDock, m_design, false);
     commands.add({"view.next-part", Menu::view, tr("To the ne&xt part of the window"),
                   tr("Gives the keyboard to the plan, then to each panel in turn."), "F6"},
                  [this] { step(1); });
@@ -269,8 +277,8 @@ void Panels::addTo(Commands& commands)
 void Panels::step(int by)
 {
     QList<QWidget*> parts{m_window.centralWidget()};
-    for (QDockWidget* each :
-         {m_levelsDock, m_outlineDock, m_propertiesDock, m_chartsDock, m_worksheetsDock, m_partsDock, m_findingsDock})
+    for (QDockWidget* each : {m_levelsDock, m_outlineDock, m_propertiesDock, m_chartsDock, m_worksheetsDock,
+                              m_partsDock, m_designDock, m_findingsDock})
         if (each->isVisible() && !each->visibleRegion().isEmpty())
             parts << each->widget();
     int at = -1;
@@ -316,6 +324,13 @@ void Panels::showFindings()
     m_findingsDock->show();
     m_findingsDock->raise();
     m_findings->setFocus(Qt::OtherFocusReason);
+}
+
+void Panels::showDesign(design::Question question)
+{
+    m_designDock->show();
+    m_designDock->raise();
+    m_design->open(question);
 }
 
 void Panels::showProperties()

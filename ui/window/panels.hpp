@@ -1,5 +1,5 @@
-// Panels: the docks around the plan - outline, properties, elevation and section, charts, findings, worksheets, parts -
-// and what they say to each other.
+// Panels: the docks around the plan - outline, properties, elevation and section, charts, findings, worksheets, parts,
+// design help - and what they say to each other.
 #pragma once
 
 #include <utility>
@@ -27,6 +27,11 @@ namespace sumpwright::ui::charts
 {
 class ChartPanel;
 }
+namespace sumpwright::ui::design
+{
+class DesignPanel;
+enum class Question;
+} // namespace sumpwright::ui::design
 namespace sumpwright::ui::document
 {
 class Document;
@@ -76,6 +81,7 @@ public:
 
     properties::PropertiesPanel& properties() const { return *m_properties; }
     section::LevelPanel& levels() const { return *m_levels; }
+    design::DesignPanel& design() const { return *m_design; }
     findings::FindingsList& findings() const { return *m_findings; }
     QStringList foldedCharts() const;
     void setFoldedCharts(const QStringList& ids);
@@ -84,6 +90,7 @@ public:
     void showChart(const QString& id);
     charts::ChartPanel& chartAtHand() const;
     void showFindings();
+    void showDesign(design::Question question);
     void showProperties(); // and gives the first field the keyboard
     void showWorking(const assessment::Working& working);
     void showSignWorking(const QString& id); // of a figure in the strip
@@ -116,6 +123,7 @@ private:
     findings::FindingsList* m_findings;
     worksheets::WorksheetPanel* m_worksheets;
     parts::PartsPanel* m_parts;
+    design::DesignPanel* m_design;
     QDockWidget* m_outlineDock;
     QDockWidget* m_propertiesDock;
     QDockWidget* m_levelsDock;
@@ -123,6 +131,7 @@ private:
     QDockWidget* m_findingsDock;
     QDockWidget* m_worksheetsDock;
     QDockWidget* m_partsDock;
+    QDockWidget* m_designDock;
     std::vector<std::pair<QAction*, QDockWidget*>> m_toggles;
     QAction* m_elevation = nullptr; // commands
     QAction* m_section = nullptr;

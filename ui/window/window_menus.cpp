@@ -13,6 +13,7 @@
 #include "ui/canvas/plan_view.hpp"
 #include "ui/charts/chart_panel.hpp"
 #include "ui/charts/vital_signs.hpp"
+#include "ui/design/design_panel.hpp"
 #include "ui/document/view_settings.hpp"
 #include "ui/properties/properties_panel.hpp"
 #include "ui/style/file_box.hpp"
@@ -101,6 +102,7 @@ void MainWindow::addCheckCommands()
           false);
     addChartCommands();
     addWorkingCommands();
+    addDesignCommands();
     add("check.site", tr("&Site data…"), tr("Name, client, altitude, temperatures, price of power."), "Ctrl+I", true,
         [this] {
             m_panels->showProperties();
@@ -153,6 +155,21 @@ void MainWindow::addWorkingCommands()
         "Ctrl+Alt+Shift+R", "sump", false);
     add("working.floor", tr("Working: floor &total"), tr("How the load on the floor adds up."), "Ctrl+Alt+Shift+F",
         "floor", false);
+}
+
+void MainWindow::addDesignCommands()
+{
+    const auto add = [this](const char* id, const QString& text, const QString& tip, const char* key, bool newGroup,
+                            design::Question question) {
+        m_commands->add({id, Menu::check, text, tip, key, {}, Scope::window, false, newGroup},
+                        [this, question] { m_panels->showDesign(question); });
+    };
+    add("design.valves", tr("Set the &valves"), tr("Finds the openings that give each inlet its target flow."),
+        "Ctrl+Alt+V", true, design::Question::valves);
+    add("design.pump", tr("Choose a &pump"), tr("Ranks the pumps that could do what is wanted."), "Ctrl+Alt+U", false,
+        design::Question::pump);
+    add("design.pipes", tr("Choose pipe si&zes"), tr("Weighs the cost of pipe against that of pumping."), "Ctrl+Alt+I",
+        false, design::Question::pipes);
 }
 
 void MainWindow::addHelpCommands()

@@ -255,7 +255,7 @@ TEST(SetValves, KeepsItsWordForRandomTargets)
         ValvedM1 m;
         for (std::size_t i = 0; i < 4; ++i) {
             if (between(0, 1) < 0.8)
-                m.aim(i, between(20, 900));
+                m.aim(i, between(20, 1100));
             m.drawn.changeRun(m.bedBranches[i], [&](plan::Run& run) {
                 run.valves[0].opening = between(0.05, 1);
                 run.valves[0].fittingId = between(0, 1) < 0.5 ? "ball-valve" : "gate-valve";
