@@ -31,6 +31,7 @@ DesignPage::DesignPage(document::Document& document, DisplayNow display, const Q
         words->setTextInteractionFlags(Qt::TextSelectableByMouse);
         words->hide();
     }
+    m_apply->setAccessibleName(QString(applyText).remove(u'&'));
     m_apply->setToolTip(tr("Changes the plan as proposed, in one step that can be undone"));
     auto* buttons = new QHBoxLayout;
     buttons->setSpacing(style::step);
@@ -168,6 +169,7 @@ void DesignPage::refreshState()
 {
     const bool busy = m_asker.busy();
     m_ask->setText(busy ? tr("&Stop") : tr("&Work it out"));
+    m_ask->setAccessibleName(m_ask->text().remove(u'&'));
     m_apply->setEnabled(!busy && current() && !m_document.readOnly() && !m_document.previewing() &&
                         proposal().has_value());
     if (busy)

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include <QEvent>
 #include <QHeaderView>
 
 #include "ui/style/type.hpp"

@@ -43,7 +43,7 @@ PipePage::PipePage(document::Document& document, DisplayNow display, QWidget* pa
     answer().addWidget(m_prices);
     connect(m_choices, &QTableWidget::currentCellChanged, this, &PipePage::tellRow);
     connect(m_prices, &PriceTable::changed, this, &DesignPage::ask);
-    connect(m_prices, &PriceTable::refused, this, &DesignPage::tellFault);
+    connect(m_prices, &PriceTable::refused, this, [this](const QString& sentence) { tellFault(sentence); });
     clearAnswer();
 }
 

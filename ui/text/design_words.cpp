@@ -18,10 +18,13 @@ class DesignWords
 
 QString degrees(double opening, const DisplaySettings& display)
 {
-    return display.ratioText(units::inDegrees(design::handleFromOpen(opening)), 2);
+    return display.ratioText(units::inDegrees(sumpwright::design::handleFromOpen(opening)), 2);
 }
 
-QString outletName(const design::Outlet& outlet, const plan::Plan& plan) { return subject(plan, outlet.port.vessel); }
+QString outletName(const sumpwright::design::Outlet& outlet, const plan::Plan& plan)
+{
+    return subject(plan, outlet.port.vessel);
+}
 
 } // namespace
 
@@ -32,22 +35,22 @@ QString moneyText(units::Money amount, const std::string& currency, const Displa
     return display.quantityText(amount, look);
 }
 
-QString aimName(design::Aim aim)
+QString aimName(sumpwright::design::Aim aim)
 {
     switch (aim) {
-    case design::Aim::target:
+    case sumpwright::design::Aim::target:
         return DesignWords::tr("gets its target");
-    case design::Aim::share:
+    case sumpwright::design::Aim::share:
         return DesignWords::tr("gets its share");
-    case design::Aim::rest:
+    case sumpwright::design::Aim::rest:
         return DesignWords::tr("takes the rest");
-    case design::Aim::shut:
+    case sumpwright::design::Aim::shut:
         return DesignWords::tr("shut");
-    case design::Aim::noValve:
+    case sumpwright::design::Aim::noValve:
         return DesignWords::tr("lacks a valve");
-    case design::Aim::unreachable:
+    case sumpwright::design::Aim::unreachable:
         return DesignWords::tr("out of reach");
-    case design::Aim::leftAlone:
+    case sumpwright::design::Aim::leftAlone:
         return DesignWords::tr("left as drawn");
     }
     return {};
@@ -63,7 +66,7 @@ QString valveName(const plan::ValveRef& valve, const plan::Plan& plan)
     return DesignWords::tr("%1 on %2", "valve, pipe run").arg(tag, run ? QString::fromStdString(run->tag) : QString());
 }
 
-QString handleText(const design::ValveOpening& valve, double gateTurns, const DisplaySettings& display)
+QString handleText(const sumpwright::design::ValveOpening& valve, double gateTurns, const DisplaySettings& display)
 {
     if (valve.after <= 0.0)
         return DesignWords::tr("shut");
@@ -75,14 +78,14 @@ QString handleText(const design::ValveOpening& valve, double gateTurns, const Di
     return DesignWords::tr("%1° towards shut").arg(degrees(valve.after, display));
 }
 
-QString handleBandText(const design::ValveOpening& valve, const DisplaySettings& display)
+QString handleBandText(const sumpwright::design::ValveOpening& valve, const DisplaySettings& display)
 {
     if (valve.leastAfter == valve.mostAfter)
         return {};
     return DesignWords::tr("%1° to %2°").arg(degrees(valve.mostAfter, display), degrees(valve.leastAfter, display));
 }
 
-QString reasonOf(const design::ValveSetting& setting, bool speedTaken, const DisplaySettings& display)
+QString reasonOf(const sumpwright::design::ValveSetting& setting, bool speedTaken, const DisplaySettings& display)
 {
     if (setting.share < 1.0)
         return DesignWords::tr("The pump cannot give all targets: they ask for %1, and %2 of head is missing at the "
@@ -101,26 +104,26 @@ QString reasonOf(const design::ValveSetting& setting, bool speedTaken, const Dis
                            "the valve on its way.");
 }
 
-QStringList remarksOn(const design::ValveSetting& setting, const plan::Plan& plan, bool speedTaken,
+QStringList remarksOn(const sumpwright::design::ValveSetting& setting, const plan::Plan& plan, bool speedTaken,
                       const DisplaySettings& display)
 {
     QStringList remarks;
     bool bands = false;
-    for (const design::OutletSetting& outlet : setting.outlets) {
+    for (const sumpwright::design::OutletSetting& outlet : setting.outlets) {
         const QString name = heading(outletName(outlet.outlet, plan));
-        if (outlet.aim == design::Aim::noValve)
+        if (outlet.aim == sumpwright::design::Aim::noValve)
             remarks << DesignWords::tr("%1 takes more than its target: no valve on its way can burn %2. Put a ball or "
                                        "gate valve on %3.")
                            .arg(name, display.quantityText(outlet.spare), subject(plan, outlet.outlet.run));
-        if (outlet.aim == design::Aim::unreachable)
+        if (outlet.aim == sumpwright::design::Aim::unreachable)
             remarks << DesignWords::tr("No water comes to %1 at any flow: it lies too high, or its way is shut.")
                            .arg(outletName(outlet.outlet, plan));
         const auto after = outlet.after[setting.state];
-        if (outlet.aim == design::Aim::rest && after && *after <= units::litresPerHour(1.0))
+        if (outlet.aim == sumpwright::design::Aim::rest && after && *after <= units::litresPerHour(1.0))
             remarks << DesignWords::tr("Nothing is left for %1, which has no target. Fish need water: give it one.")
                            .arg(outletName(outlet.outlet, plan));
     }
-    for (const design::ValveOpening& valve : setting.valves)
+    for (const sumpwright::design::ValveOpening& valve : setting.valves)
         bands = bands || valve.leastAfter != valve.mostAfter;
     if (setting.speed && !speedTaken)
         remarks << DesignWords::tr("At %1 of the curve's speed pump %2 would give all targets with less throttling.")
@@ -132,7 +135,7 @@ QStringList remarksOn(const design::ValveSetting& setting, const plan::Plan& pla
     return remarks;
 }
 
-QString pumpName(const design::PumpChoice& choice, const plan::Plan& plan)
+QString pumpName(const sumpwright::design::PumpChoice& choice, const plan::Plan& plan)
 {
     const QString name =
         choice.owner.valid()
@@ -141,33 +144,33 @@ QString pumpName(const design::PumpChoice& choice, const plan::Plan& plan)
     return choice.present ? DesignWords::tr("%1 (now)").arg(name) : name;
 }
 
-QString verdictOn(const design::PumpChoice& choice, const DisplaySettings& display)
+QString verdictOn(const sumpwright::design::PumpChoice& choice, const DisplaySettings& display)
 {
     switch (choice.verdict) {
-    case design::PumpVerdict::does:
+    case sumpwright::design::PumpVerdict::does:
         return DesignWords::tr("does it");
-    case design::PumpVerdict::lowOnCurve:
+    case sumpwright::design::PumpVerdict::lowOnCurve:
         return DesignWords::tr("does it, near shut-off");
-    case design::PumpVerdict::beyondCurve:
+    case sumpwright::design::PumpVerdict::beyondCurve:
         return DesignWords::tr("does it, beyond its curve");
-    case design::PumpVerdict::uncovered:
+    case sumpwright::design::PumpVerdict::uncovered:
         return DesignWords::tr("needs %1 of water, has %2")
             .arg(display.quantityText(choice.neededDepth, {"mm"}), display.quantityText(choice.depth, {"mm"}));
-    case design::PumpVerdict::tooWeak:
+    case sumpwright::design::PumpVerdict::tooWeak:
         return choice.missingHead > units::Head()
                    ? DesignWords::tr("short of %1 and %2")
                          .arg(display.quantityText(choice.missingFlow), display.quantityText(choice.missingHead))
                    : DesignWords::tr("short of %1").arg(display.quantityText(choice.missingFlow));
-    case design::PumpVerdict::faulty:
+    case sumpwright::design::PumpVerdict::faulty:
         return DesignWords::tr("has no curve that can be used");
     }
     return {};
 }
 
-QString reasonOf(const design::PumpRanking& ranking, const design::PumpChoice& choice, const plan::Plan& plan,
-                 const DisplaySettings& display)
+QString reasonOf(const sumpwright::design::PumpRanking& ranking, const sumpwright::design::PumpChoice& choice,
+                 const plan::Plan& plan, const DisplaySettings& display)
 {
-    if (choice.verdict == design::PumpVerdict::faulty)
+    if (choice.verdict == sumpwright::design::PumpVerdict::faulty)
         return DesignWords::tr("%1 has no curve that can be used.").arg(heading(pumpName(choice, plan)));
     const QString duty =
         DesignWords::tr("%1 at %2").arg(display.quantityText(choice.flow), display.quantityText(choice.head));
@@ -177,23 +180,23 @@ QString reasonOf(const design::PumpRanking& ranking, const design::PumpChoice& c
     QString words = DesignWords::tr("%1 gives %2 (%3). %4 wanted: %5.")
                         .arg(heading(pumpName(choice, plan)), duty, place, display.quantityText(ranking.wanted),
                              verdictOn(choice, display));
-    if (choice.depth && choice.neededDepth && choice.verdict != design::PumpVerdict::uncovered)
+    if (choice.depth && choice.neededDepth && choice.verdict != sumpwright::design::PumpVerdict::uncovered)
         words += u' ' +
                  DesignWords::tr("Water over the sump's bottom %1, needed %2.")
                      .arg(display.quantityText(choice.depth, {"mm"}), display.quantityText(choice.neededDepth, {"mm"}));
     return words;
 }
 
-QString nameOf(design::PipePart part)
+QString nameOf(sumpwright::design::PipePart part)
 {
     switch (part) {
-    case design::PipePart::riser:
+    case sumpwright::design::PipePart::riser:
         return DesignWords::tr("riser");
-    case design::PipePart::header:
+    case sumpwright::design::PipePart::header:
         return DesignWords::tr("header");
-    case design::PipePart::branch:
+    case sumpwright::design::PipePart::branch:
         return DesignWords::tr("branches");
-    case design::PipePart::all:
+    case sumpwright::design::PipePart::all:
         return DesignWords::tr("all pressure runs");
     }
     return {};
@@ -205,14 +208,14 @@ QString pipeName(const catalogue::Catalogue& catalogue, const std::string& id)
     return QString::fromStdString(pipe ? (*pipe)->name : id);
 }
 
-QString reasonOf(const design::PipeSizing& sizing, const design::PipeChoice& choice, design::Kept kept,
-                 const std::string& currency, const DisplaySettings& display)
+QString reasonOf(const sumpwright::design::PipeSizing& sizing, const sumpwright::design::PipeChoice& choice,
+                 sumpwright::design::Kept kept, const std::string& currency, const DisplaySettings& display)
 {
     const QString total = moneyText(choice.total(), currency, display);
     const QString now = moneyText(sizing.now.total(), currency, display);
     if (choice.pipes == sizing.now.pipes)
         return DesignWords::tr("The pipes as they are cost %1 with the power over these years.").arg(total);
-    if (kept == design::Kept::pump)
+    if (kept == sumpwright::design::Kept::pump)
         return DesignWords::tr("These pipes cost %1 with the power over these years, those of now %2; the pump then "
                                "gives %3 in place of %4.")
             .arg(total, now, display.quantityText(choice.flow), display.quantityText(sizing.now.flow));
@@ -221,7 +224,8 @@ QString reasonOf(const design::PipeSizing& sizing, const design::PipeChoice& cho
         .arg(total, now, display.quantityText(choice.head), display.quantityText(sizing.now.head));
 }
 
-QStringList remarksOn(const design::PipeSizing& sizing, design::Kept kept, const DisplaySettings& display)
+QStringList remarksOn(const sumpwright::design::PipeSizing& sizing, sumpwright::design::Kept kept,
+                      const DisplaySettings& display)
 {
     QStringList remarks;
     remarks
@@ -230,7 +234,7 @@ QStringList remarksOn(const design::PipeSizing& sizing, design::Kept kept, const
                 : DesignWords::tr("Too many combinations to try each: found by stepping to the best neighbour from "
                                   "three starts (%1 tried).")
                       .arg(sizing.tried));
-    if (kept == design::Kept::flow)
+    if (kept == sumpwright::design::Kept::flow)
         remarks << DesignWords::tr(
                        "Counted with a pump that gives just that head at %1 wire-to-water, every valve on the "
                        "neediest way open: choose the pump and set the valves next.")
@@ -238,9 +242,10 @@ QStringList remarksOn(const design::PipeSizing& sizing, design::Kept kept, const
     if (!sizing.assumed.empty())
         remarks << DesignWords::tr("Prices of pipe nobody typed are assumed, an invented typical curve: an estimate. "
                                    "Fittings are not counted.");
-    if (sizing.best.slowest < design::velocityGuideLow)
+    if (sizing.best.slowest < sumpwright::design::velocityGuideLow)
         remarks << DesignWords::tr("In the slowest run the water goes %1: below %2 solids may settle.")
-                       .arg(display.quantityText(sizing.best.slowest), display.quantityText(design::velocityGuideLow));
+                       .arg(display.quantityText(sizing.best.slowest),
+                            display.quantityText(sumpwright::design::velocityGuideLow));
     return remarks;
 }
 

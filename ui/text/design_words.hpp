@@ -13,27 +13,29 @@ namespace sumpwright::ui::text
 {
 
 // Valves. The reason, then what the person has to know besides: one sentence each.
-QString reasonOf(const design::ValveSetting& setting, bool speedTaken, const DisplaySettings& display);
-QStringList remarksOn(const design::ValveSetting& setting, const plan::Plan& plan, bool speedTaken,
+QString reasonOf(const sumpwright::design::ValveSetting& setting, bool speedTaken, const DisplaySettings& display);
+QStringList remarksOn(const sumpwright::design::ValveSetting& setting, const plan::Plan& plan, bool speedTaken,
                       const DisplaySettings& display);
-QString aimName(design::Aim aim);
+QString aimName(sumpwright::design::Aim aim);
 QString valveName(const plan::ValveRef& valve, const plan::Plan& plan); // "V1 on R6"
 // "52° shut" of a quarter turn's handle; "2.1 of 5 turns shut" of a gate with so many turns.
-QString handleText(const design::ValveOpening& valve, double gateTurns, const DisplaySettings& display);
-QString handleBandText(const design::ValveOpening& valve, const DisplaySettings& display); // empty: no band
+QString handleText(const sumpwright::design::ValveOpening& valve, double gateTurns, const DisplaySettings& display);
+QString handleBandText(const sumpwright::design::ValveOpening& valve, const DisplaySettings& display); // empty: no band
 
 // Pumps.
-QString pumpName(const design::PumpChoice& choice, const plan::Plan& plan);
-QString verdictOn(const design::PumpChoice& choice, const DisplaySettings& display); // "does it", "0.42 m short"
-QString reasonOf(const design::PumpRanking& ranking, const design::PumpChoice& choice, const plan::Plan& plan,
-                 const DisplaySettings& display);
+QString pumpName(const sumpwright::design::PumpChoice& choice, const plan::Plan& plan);
+QString verdictOn(const sumpwright::design::PumpChoice& choice,
+                  const DisplaySettings& display); // "does it", "0.42 m short"
+QString reasonOf(const sumpwright::design::PumpRanking& ranking, const sumpwright::design::PumpChoice& choice,
+                 const plan::Plan& plan, const DisplaySettings& display);
 
 // Pipes.
-QString nameOf(design::PipePart part);
+QString nameOf(sumpwright::design::PipePart part);
 QString pipeName(const catalogue::Catalogue& catalogue, const std::string& id);
-QString reasonOf(const design::PipeSizing& sizing, const design::PipeChoice& choice, design::Kept kept,
-                 const std::string& currency, const DisplaySettings& display);
-QStringList remarksOn(const design::PipeSizing& sizing, design::Kept kept, const DisplaySettings& display);
+QString reasonOf(const sumpwright::design::PipeSizing& sizing, const sumpwright::design::PipeChoice& choice,
+                 sumpwright::design::Kept kept, const std::string& currency, const DisplaySettings& display);
+QStringList remarksOn(const sumpwright::design::PipeSizing& sizing, sumpwright::design::Kept kept,
+                      const DisplaySettings& display);
 QString moneyText(units::Money amount, const std::string& currency, const DisplaySettings& display);
 
 } // namespace sumpwright::ui::text
