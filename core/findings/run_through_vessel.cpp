@@ -1,5 +1,6 @@
 #include "core/findings/each_rule.hpp"
 #include "core/space/passages.hpp"
+#include "core/space/prism.hpp"
 
 namespace sumpwright::findings
 {
@@ -8,8 +9,11 @@ namespace
 
 void tell(const Situation& situation, const Rule& rule, std::vector<Finding>& findings)
 {
-    for (const space::PipeBody& body : situation.bodies())
+    for (const space::PipeBody& body : situation.bodies()) {
+        const space::Box box = space::boxOf(body);
         for (const Outline& vessel : situation.outlines()) {
+            if (!space::meet(box, vessel, body.radius))
+                continue;
             const auto passage = space::passageThrough(body, vessel);
             if (!passage)
                 continue;
@@ -17,6 +21,7 @@ void tell(const Situation& situation, const Rule& rule, std::vector<Finding>& fi
             findings.back().value = passage->at.level;
             findings.back().limit = vessel.top;
         }
+    }
 }
 
 } // namespace

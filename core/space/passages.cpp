@@ -51,8 +51,6 @@ void keepWorst(std::optional<Beyond>& worst, const Spot& at, units::Length by)
 
 std::optional<Passage> passageThrough(const PipeBody& body, const Outline& vessel)
 {
-    if (!boxesMeet(body, vessel, body.radius))
-        return std::nullopt;
     int allowed = 0, made = 0;
     for (const Joint& end : body.ends)
         allowed += end.owner == vessel.id ? 1 : 0;
@@ -72,7 +70,7 @@ std::optional<Passage> passageThrough(const PipeBody& body, const Outline& vesse
 
 std::optional<Passage> passageThrough(const PipeBody& body, const Outline& fixture, units::Length around)
 {
-    if (!boxesMeet(body, fixture, around))
+    if (!meet(boxOf(body), fixture, around))
         return std::nullopt;
     const Prism prism(fixture, around);
     std::optional<Passage> passage;
@@ -89,18 +87,25 @@ std::optional<Beyond> aboveCeiling(const PipeBody& body, const plan::Floor& floo
 {
     std::optional<Beyond> worst;
     if (floor.clearHeight)
-        for (const Spot& spot : body.spots)
-            if (plan::inside(floor, spot.at))
-                keepWorst(worst, spot, spot.level + body.radius - (plan::levelAt(floor, spot.at) + *floor.clearHeight));
+        for (const Spot& spot : body.spots) {
+            const units::Length by = spot.level + body.radius - (plan::levelAt(floor, spot.at) + *floor.clearHeight);
+            if (by > touching && plan::inside(floor, spot.at))
+                keepWorst(worst, spot, by);
+        }
     return worst;
 }
 
 std::optional<Beyond> belowFloor(const PipeBody& body, const plan::Floor& floor, const std::vector<Outline>& vessels)
 {
+    if (std::none_of(body.spots.begin(), body.spots.end(), [&](const Spot& spot) {
+            return plan::levelAt(floor, spot.at) - (spot.level - body.radius) > touching;
+        }))
+        return std::nullopt; // floor and legs are straight: nothing lies deeper between
+    const Box box = boxOf(body);
     std::vector<Prism> pits;
     for (const Outline& vessel : vessels)
-        if (vessel.base < plan::levelAt(floor, vessel.corners.front()) - touching &&
-            boxesMeet(body, vessel, pitAround + body.radius))
+        if (meet(box, vessel, pitAround + body.radius) &&
+            vessel.base < plan::levelAt(floor, vessel.corners.front()) - touching)
             pits.emplace_back(vessel, vessel.base, vessel.top + units::metres(1.0), pitAround + body.radius);
     std::optional<Beyond> worst;
     for (std::size_t i = 1; i < body.spots.size(); ++i) {

@@ -78,15 +78,20 @@ Spot placeOn(const Spot& a, const Spot& b, double share)
     return spotOf(start + (Vec(b) - start) * share);
 }
 
-bool boxesMeet(const PipeBody& body, const Outline& outline, units::Length around)
+Box boxOf(const PipeBody& body)
 {
-    plan::Point low = body.spots.front().at, high = low;
+    Box box{body.spots.front().at, body.spots.front().at};
     for (const Spot& spot : body.spots) {
-        low = {std::min(low.x, spot.at.x), std::min(low.y, spot.at.y)};
-        high = {std::max(high.x, spot.at.x), std::max(high.y, spot.at.y)};
+        box.low = {std::min(box.low.x, spot.at.x), std::min(box.low.y, spot.at.y)};
+        box.high = {std::max(box.high.x, spot.at.x), std::max(box.high.y, spot.at.y)};
     }
-    return low.x <= outline.high.x + around && high.x >= outline.low.x - around && low.y <= outline.high.y + around &&
-           high.y >= outline.low.y - around;
+    return box;
+}
+
+bool meet(const Box& box, const Outline& outline, units::Length around)
+{
+    return box.low.x <= outline.high.x + around && box.high.x >= outline.low.x - around &&
+           box.low.y <= outline.high.y + around && box.high.y >= outline.low.y - around;
 }
 
 } // namespace sumpwright::space

@@ -43,7 +43,12 @@ private:
 };
 
 Spot placeOn(const Spot& a, const Spot& b, double share);
-// Could the run come within `around` of the outline, by the boxes around both?
-bool boxesMeet(const PipeBody& body, const Outline& outline, units::Length around);
+// The box around a run in plan; and could the run come within `around` of an outline, by the boxes around both?
+struct Box {
+    plan::Point low;
+    plan::Point high;
+};
+Box boxOf(const PipeBody& body);
+bool meet(const Box& box, const Outline& outline, units::Length around);
 
 } // namespace sumpwright::space

@@ -13,8 +13,8 @@ units::Length Drawing::outsideDiameter(const plan::Run& run) const
 
 std::optional<int> Drawing::classOf(base::Id run) const
 {
-    const auto* figures = water.figuresOf(run);
-    return figures ? scale.classOf(*figures) : std::nullopt;
+    const auto* known = water.figuresOf(run);
+    return known ? scale.classOf(*known) : std::nullopt;
 }
 
 } // namespace sumpwright::ui::canvas

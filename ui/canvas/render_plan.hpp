@@ -8,6 +8,7 @@
 
 #include "core/assessment/assessment.hpp"
 #include "ui/canvas/figures.hpp"
+#include "ui/canvas/run_colours.hpp"
 #include "ui/style/palette.hpp"
 
 namespace sumpwright::ui::canvas

@@ -36,7 +36,7 @@ TEST(FrontElevation, ShowsAVesselWhereItStandsInPlanAndAtItsLevels)
     EXPECT_NEAR(m(tank.bottom), 0.006, 1e-12);
     EXPECT_NEAR(m(tank.rim), 0.906, 1e-12);
     ASSERT_EQ(tank.ports.size(), 2U);
-    EXPECT_NEAR(m(tank.ports[1].along), 1.3, 1e-12);
+    EXPECT_NEAR(m(tank.ports[1].along), 0.7, 1e-12);
     EXPECT_NEAR(m(tank.ports[1].level), 0.8, 1e-12);
     EXPECT_NEAR(m(tank.ports[1].bore), 0.0638, 1e-12);
 }
