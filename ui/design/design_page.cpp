@@ -20,7 +20,8 @@ namespace sumpwright::ui::design
 DesignPage::DesignPage(document::Document& document, DisplayNow display, const QString& applyText, QWidget* parent)
     : QWidget(parent), m_document(document), m_display(std::move(display)), m_form(new QFormLayout),
       m_ask(new QPushButton(tr("&Work it out"), this)), m_apply(new QPushButton(applyText, this)),
-      m_said(new QLabel(this)), m_sentence(new QLabel(this)), m_answer(new QVBoxLayout), m_notes(new QLabel(this))
+      m_working(new QPushButton(tr("Wo&rking"), this)), m_said(new QLabel(this)), m_sentence(new QLabel(this)),
+      m_answer(new QVBoxLayout), m_notes(new QLabel(this))
 {
     m_form->setSpacing(style::halfStep);
     m_form->setFieldGrowthPolicy(QFormLayout::AllNonFixedFieldsGrow);
@@ -32,11 +33,15 @@ DesignPage::DesignPage(document::Document& document, DisplayNow display, const Q
         words->hide();
     }
     m_apply->setAccessibleName(QString(applyText).remove(u'&'));
+    m_working->setFlat(true);
+    m_working->setAccessibleName(tr("Show working"));
+    m_working->setToolTip(tr("Opens the worksheet behind the row at hand"));
     m_apply->setToolTip(tr("Changes the plan as proposed, in one step that can be undone"));
     auto* buttons = new QHBoxLayout;
     buttons->setSpacing(style::step);
     buttons->addWidget(m_ask);
     buttons->addWidget(m_apply);
+    buttons->addWidget(m_working);
     buttons->addStretch(1);
     auto* rows = new QVBoxLayout(this);
     rows->setContentsMargins(style::step, style::step, style::step, style::step);
@@ -50,6 +55,10 @@ DesignPage::DesignPage(document::Document& document, DisplayNow display, const Q
     rows->addStretch(1);
     connect(m_ask, &QPushButton::clicked, this, [this] { m_asker.busy() ? m_asker.stop() : ask(); });
     connect(m_apply, &QPushButton::clicked, this, &DesignPage::apply);
+    connect(m_working, &QPushButton::clicked, this, [this] {
+        if (const auto wanted = shownWorking())
+            Q_EMIT workingWanted(*wanted);
+    });
     connect(&m_asker, &Asker::busyChanged, this, &DesignPage::refreshState);
     connect(&m_asker, &Asker::faultMet, this, [this](const QString& what) {
         clearAnswer();
@@ -172,6 +181,7 @@ void DesignPage::refreshState()
     m_ask->setAccessibleName(m_ask->text().remove(u'&'));
     m_apply->setEnabled(!busy && current() && !m_document.readOnly() && !m_document.previewing() &&
                         proposal().has_value());
+    m_working->setEnabled(!busy && current() && shownWorking().has_value());
     if (busy)
         say(tr("Working it out…"), false);
     else if (m_answered && !current())

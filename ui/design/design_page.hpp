@@ -10,6 +10,7 @@
 
 #include <QWidget>
 
+#include "core/assessment/working.hpp"
 #include "core/base/outcome.hpp"
 #include "core/plan/edits/edit.hpp"
 #include "ui/design/asker.hpp"
@@ -45,15 +46,20 @@ public:
     QStringList remarks() const { return m_remarks; }
     QString said() const; // what was refused or is under way; empty: nothing
 
+Q_SIGNALS:
+    void workingWanted(const sumpwright::assessment::Working& working);
+
 protected:
     // The question put to the thread: a copy of the plan goes with it. What it returns shows the answer.
     virtual Asker::Job job() = 0;
     virtual void clearAnswer() = 0;
     virtual std::optional<plan::Edit> proposal() const = 0;
-    virtual void redisplay() {} // units or number marks changed
+    virtual std::optional<assessment::Working> shownWorking() const = 0; // of the row at hand
+    virtual void redisplay() {}                                          // units or number marks changed
 
     void tell(const QString& sentence, const QStringList& remarks);
     void refuse(const base::Refusal& refusal);
+    void rowChanged() { refreshState(); }    // another row is at hand
     void tellFault(const QString& sentence); // of an entry
 
     QFormLayout& form() { return *m_form; }
@@ -96,6 +102,7 @@ private:
     QFormLayout* m_form;
     QPushButton* m_ask;
     QPushButton* m_apply;
+    QPushButton* m_working;
     QLabel* m_said;
     QLabel* m_sentence;
     QVBoxLayout* m_answer;

@@ -36,6 +36,7 @@ void DesignPanel::add(DesignPage* page, const QString& title)
     area->setWidget(page);
     page->setAccessibleName(title);
     m_tabs->addTab(area, title);
+    connect(page, &DesignPage::workingWanted, this, &DesignPanel::workingWanted);
 }
 
 DesignPage& DesignPanel::page() const

@@ -31,6 +31,9 @@ public:
     PumpPage& pump() const { return *m_pump; }
     PipePage& pipes() const { return *m_pipes; }
 
+Q_SIGNALS:
+    void workingWanted(const sumpwright::assessment::Working& working);
+
 private:
     void add(DesignPage* page, const QString& title);
 

@@ -5,6 +5,7 @@
 #include <QComboBox>
 #include <QVBoxLayout>
 
+#include "core/design/proposal_working.hpp"
 #include "ui/design/facts_table.hpp"
 #include "ui/design/price_table.hpp"
 #include "ui/design/trade_chart.hpp"
@@ -171,6 +172,15 @@ std::optional<plan::Edit> PipePage::proposal() const
 {
     const PipeChoice* choice = m_sizing ? atHand() : nullptr;
     return choice ? sumpwright::design::editFor(document().committed(), m_sizing->groups, *choice) : std::nullopt;
+}
+
+std::optional<assessment::Working> PipePage::shownWorking() const
+{
+    const PipeChoice* choice = m_sizing ? atHand() : nullptr;
+    const auto results = document().assessment();
+    if (!choice || !results || !results->site->density)
+        return std::nullopt;
+    return sumpwright::design::workingOf(*choice, m_price, *document().committed().site, *results->site->density);
 }
 
 } // namespace sumpwright::ui::design

@@ -4,6 +4,7 @@
 #include <QSignalBlocker>
 #include <QVBoxLayout>
 
+#include "core/design/proposal_working.hpp"
 #include "ui/design/facts_table.hpp"
 #include "ui/text/design_words.hpp"
 
@@ -104,6 +105,12 @@ std::optional<plan::Edit> PumpPage::proposal() const
 {
     const auto* choice = atHand();
     return choice ? choice->edit : std::nullopt;
+}
+
+std::optional<assessment::Working> PumpPage::shownWorking() const
+{
+    const auto* choice = atHand();
+    return choice ? sumpwright::design::workingOf(*choice, *document().committed().site) : std::nullopt;
 }
 
 } // namespace sumpwright::ui::design

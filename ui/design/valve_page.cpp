@@ -4,6 +4,7 @@
 #include <QFormLayout>
 #include <QVBoxLayout>
 
+#include "core/design/proposal_working.hpp"
 #include "ui/design/facts_table.hpp"
 #include "ui/style/type.hpp"
 #include "ui/text/design_words.hpp"
@@ -45,6 +46,7 @@ ValvePage::ValvePage(document::Document& document, DisplayNow display, QWidget* 
     answer().addWidget(m_outlets);
     answer().addWidget(m_valves);
     clearAnswer();
+    connect(m_valves, &QTableWidget::currentCellChanged, this, [this] { rowChanged(); });
     connect(m_speed, &QCheckBox::clicked, this, &DesignPage::ask);
 }
 
@@ -97,5 +99,14 @@ void ValvePage::showAnswer()
 }
 
 std::optional<plan::Edit> ValvePage::proposal() const { return m_setting ? m_setting->edit : std::nullopt; }
+
+std::optional<assessment::Working> ValvePage::shownWorking() const
+{
+    const int row = m_valves->currentRow();
+    if (!m_setting || row < 0 || row >= static_cast<int>(m_setting->valves.size()))
+        return std::nullopt;
+    return sumpwright::design::workingOf(m_setting->valves[static_cast<std::size_t>(row)], document().committed(),
+                                         *document().catalogue());
+}
 
 } // namespace sumpwright::ui::design

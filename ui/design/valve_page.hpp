@@ -26,6 +26,7 @@ protected:
     Asker::Job job() override;
     void clearAnswer() override;
     std::optional<plan::Edit> proposal() const override;
+    std::optional<assessment::Working> shownWorking() const override;
     void redisplay() override;
 
 private:

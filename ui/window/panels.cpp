@@ -78,6 +78,7 @@ Panels::Panels(document::Document& document, canvas::PlanView& view, QMainWindow
     window.setCorner(Qt::BottomLeftCorner, Qt::LeftDockWidgetArea);
     window.setCorner(Qt::BottomRightCorner, Qt::RightDockWidgetArea);
     connect(m_properties, &properties::PropertiesPanel::workingWanted, this, &Panels::showWorking);
+    connect(m_design, &design::DesignPanel::workingWanted, this, &Panels::showWorking);
     connect(&m_levels->view(), &section::LevelView::menuRequested, this, &Panels::menuRequested);
     connect(m_outline, &outline::OutlinePanel::menuRequested, this, &Panels::menuRequested);
     connect(m_outline, &outline::OutlinePanel::deleteWanted, this, &Panels::deleteWanted);

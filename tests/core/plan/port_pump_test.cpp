@@ -108,6 +108,7 @@ TEST(TargetFlow, GoesWithTheInlet)
 {
     Ports system;
     system.apply(setTargetFlow({system.bedInlet}, units::litresPerHour(600)));
+    system.apply(setPortLevel({system.bedInlet}, level(0.8)));
     system.apply(setPortKind({system.bedInlet}, PortKind::sideOutlet));
     EXPECT_FALSE(system.port(system.bedInlet).targetFlow);
 }
