@@ -12,6 +12,7 @@ namespace
 {
 
 constexpr units::Head nothing = units::metresHead(2e-5);   // not worth moving a valve
+constexpr double unmoved = 2e-4;                           // of an opening: finer than anybody can set
 constexpr units::Head tolerable = units::metresHead(1e-4); // left to spare without a valve
 
 double tidyOpening(double opening) { return std::round(opening * 1e6) / 1e6; }
@@ -135,6 +136,8 @@ private:
     {
         using hydraulics::ballValveSpread;
         valve.after = tidyOpening(hydraulics::openingFor(valve.kind, wanted));
+        if (std::fabs(valve.after - valve.before) < unmoved)
+            valve.after = valve.before;
         valve.added = hydraulics::throttlingLoss(valve.kind, valve.after)->added;
         valve.leastAfter = valve.mostAfter = valve.after;
         if (valve.kind == hydraulics::ThrottleKind::Ball) {

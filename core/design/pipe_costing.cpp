@@ -17,6 +17,10 @@ namespace
 
 using assessment::CircuitNetwork;
 
+constexpr units::Time longestPeriod = units::hours(100.0 * 8760.0);
+constexpr units::Money highestPrice = units::money(1e5);
+constexpr units::EnergyPrice highestPowerPrice = units::perKilowattHour(1000.0);
+
 base::Refusal missing(const char* id, const std::string& place, const char* what, const char* mend)
 {
     return {id, place, what, mend};
@@ -35,14 +39,14 @@ PipeCosting::PipeCosting(const plan::Plan& plan, CataloguePointer catalogue, Pip
 base::Outcome<PipeCosting> PipeCosting::begin(const plan::Plan& plan, const CataloguePointer& catalogue,
                                               const PipeQuestion& question)
 {
-    if (question.period <= units::Time())
-        return missing("design.period-not-positive", "years", "a time of nothing", "a time above 0");
+    if (question.period <= units::Time() || question.period > longestPeriod)
+        return missing("design.period-out-of-range", "years", "not a time to plan for", "above 0, at most 100 years");
     if (question.fastest <= units::Velocity() || question.fastest > velocityLimit)
         return missing("design.velocity-over-limit", "highest velocity", "not a velocity pipes may run at",
                        "above 0 and at most 2 m/s");
     for (const PipePrice& price : question.prices)
-        if (price.perMetre < units::Money())
-            return missing("design.price-negative", price.pipeId, "a price below 0", "0 or more");
+        if (price.perMetre < units::Money() || price.perMetre > highestPrice)
+            return missing("design.price-out-of-range", price.pipeId, "not a price of pipe", "0 to 100 000 a metre");
     PipeCosting costing(plan, catalogue, question);
     if (auto refusal = costing.takePump())
         return *refusal;
@@ -122,6 +126,8 @@ std::optional<base::Refusal> PipeCosting::takePower()
     if (!price)
         return missing("design.no-power-price", "price of power", "no price of power is given",
                        "a price here, or in the site data");
+    if (*price < units::EnergyPrice() || *price > highestPowerPrice)
+        return missing("design.power-price-out-of-range", "price of power", "not a price of power", "0 to 1000 a kWh");
     m_price = *price;
     if (m_question.wireToWater && (*m_question.wireToWater <= 0.0 || *m_question.wireToWater > 1.0))
         return missing("design.efficiency-missing", "wire-to-water", "not an efficiency", "above 0, at most 100 %");

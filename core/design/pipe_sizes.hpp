@@ -88,8 +88,9 @@ std::optional<plan::Edit> editFor(const plan::Plan& plan, const std::vector<Pipe
                                   const PipeChoice& choice);
 
 // Refusals: "design.no-pump", "design.several-pumps", "design.not-solved", "design.no-flow", "design.no-power-price",
-// "design.efficiency-missing", "design.pump-power-missing", "design.period-not-positive", "design.velocity-over-limit",
-// "design.no-size" (place: the run), "design.price-negative", "design.no-choice".
+// "design.efficiency-missing", "design.pump-power-missing", "design.period-out-of-range", "design.velocity-over-limit",
+// "design.no-size" (place: the run), "design.price-out-of-range", "design.power-price-out-of-range",
+// "design.no-choice".
 base::Outcome<PipeSizing> choosePipes(const plan::Plan& plan, const CataloguePointer& catalogue,
                                       const PipeQuestion& question = {}, const base::StopToken& stop = {});
 

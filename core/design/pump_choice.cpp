@@ -11,6 +11,7 @@
 #include "core/design/valve_setting.hpp"
 #include "core/plan/edits/pump.hpp"
 #include "core/plan/edits/sequence.hpp"
+#include "core/plan/limits.hpp"
 
 namespace sumpwright::design
 {
@@ -51,9 +52,10 @@ public:
         m_ranking.pump = m_pump.id;
         m_ranking.wanted = m_question.wanted.value_or(wantedFlow(outlets));
         m_ranking.byTargets = !m_question.wanted && m_ranking.wanted > units::Flow();
-        if (m_question.wanted && *m_question.wanted <= units::Flow())
-            return base::Refusal{"design.wanted-not-positive", "wanted flow", "a wanted flow of nothing",
-                                 "a flow above 0"};
+        if (m_question.wanted &&
+            (*m_question.wanted <= units::Flow() || *m_question.wanted > plan::limits::largestFlow))
+            return base::Refusal{"design.wanted-out-of-range", "wanted flow", "not a flow a pump could be wanted for",
+                                 "above 0, at most 1 000 000 L/h"};
         if (m_ranking.wanted <= units::Flow()) {
             const auto now = dutyIn(assessment::Stages(m_catalogue).assess(m_plan));
             if (!now)

@@ -66,7 +66,7 @@ struct PumpRanking {
 
 constexpr double lowestGoodShare = 0.30; // of the flow at no head; common practice, no source
 
-// Refusals: "design.no-pump", "design.no-pressure-outlet", "design.not-solved", "design.wanted-not-positive".
+// Refusals: "design.no-pump", "design.no-pressure-outlet", "design.not-solved", "design.wanted-out-of-range".
 base::Outcome<PumpRanking> choosePump(const plan::Plan& plan, const CataloguePointer& catalogue,
                                       const PumpQuestion& question = {}, const base::StopToken& stop = {});
 

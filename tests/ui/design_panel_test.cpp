@@ -88,7 +88,7 @@ protected:
 };
 
 struct BareBench : DesignBench {
-    BareBench() : DesignBench({}) {}
+    BareBench() : DesignBench(std::initializer_list<double>{}) {}
 };
 
 TEST_F(DesignBench, SetsTheValvesInOneStepThatIsTakenBackInOne)
@@ -147,6 +147,17 @@ TEST_F(DesignBench, APlanThatIsOnlyReadIsNotChanged)
     EXPECT_FALSE(button("Set these valves").isEnabled());
     panel.page().apply();
     EXPECT_EQ(document.committed(), m.drawn.plan);
+}
+
+TEST_F(DesignBench, GateTurnsAreCountedByThePerson)
+{
+    DesignPage& page = open(Question::valves);
+    for (const char* bad : {"0", "-3", "1e9", "many"}) {
+        type("Turns of a gate valve", QString::fromLatin1(bad));
+        EXPECT_FALSE(page.said().isEmpty()) << bad;
+    }
+    type("Turns of a gate valve", QStringLiteral("8"));
+    EXPECT_TRUE(page.said().isEmpty());
 }
 
 TEST_F(BareBench, SaysWhatIsMissingAndProposesNothing)
@@ -215,7 +226,7 @@ TEST_F(BareBench, WeighsPipeAgainstEnergyAndAppliesTheChoiceAtHand)
     EXPECT_EQ(chart->readOut(), chart->readings().back().text);
 
     choices.setFocus(Qt::TabFocusReason);
-    QTest::keyClick(&choices, Qt::Key_End);
+    QTest::keyClick(&choices, Qt::Key_End, Qt::ControlModifier);
     const auto pipes = panel.pipes().atHand()->pipes;
     EXPECT_NE(pipes, sizing.best.pipes);
     QTest::mouseClick(&button("Use these pipes"), Qt::LeftButton);

@@ -1,6 +1,7 @@
 #include "ui/design/design_panel.hpp"
 
 #include <QScrollArea>
+#include <QTabBar>
 #include <QTabWidget>
 #include <QVBoxLayout>
 
@@ -17,6 +18,7 @@ DesignPanel::DesignPanel(document::Document& document, const DisplayNow& display
 {
     m_tabs->setDocumentMode(true);
     m_tabs->setAccessibleName(tr("Questions"));
+    m_tabs->tabBar()->setAccessibleName(tr("Questions"));
     add(m_valves, tr("Set the valves"));
     add(m_pump, tr("Choose a pump"));
     add(m_pipes, tr("Choose pipe sizes"));

@@ -42,12 +42,29 @@ ValvePage::ValvePage(document::Document& document, DisplayNow display, QWidget* 
 {
     m_speed->setMinimumHeight(style::leastTarget);
     form().addRow(m_speed);
-    addRatio(tr("Turns of a gate valve"), tr("5, assumed: count yours"), m_gateTurns);
+    addLine(tr("Turns of a gate valve"), tr("5, assumed: count yours"),
+            [this](const QString& typed) { return takeTurns(typed); });
     answer().addWidget(m_outlets);
     answer().addWidget(m_valves);
     clearAnswer();
     connect(m_valves, &QTableWidget::currentCellChanged, this, [this] { rowChanged(); });
     connect(m_speed, &QCheckBox::clicked, this, &DesignPage::ask);
+}
+
+std::optional<base::Refusal> ValvePage::takeTurns(const QString& typed)
+{
+    constexpr double most = 100.0;
+    if (typed.isEmpty()) {
+        m_gateTurns.reset();
+        return std::nullopt;
+    }
+    const auto read = display().readRatio(typed);
+    if (!read)
+        return read.refusal();
+    if (*read <= 0.0 || *read > most)
+        return base::Refusal{"design.turns-out-of-range", "", "no number of turns a valve has", "above 0, at most 100"};
+    m_gateTurns = *read;
+    return std::nullopt;
 }
 
 Asker::Job ValvePage::job()

@@ -31,6 +31,7 @@ protected:
 
 private:
     void showAnswer();
+    std::optional<base::Refusal> takeTurns(const QString& typed);
 
     QCheckBox* m_speed;
     std::optional<double> m_gateTurns;

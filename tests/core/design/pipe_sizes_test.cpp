@@ -286,7 +286,7 @@ TEST(ChoosePipes, SaysWhatIsMissingBeforeItCanBegin)
     EXPECT_EQ(refusedFor(m.drawn.plan, question), "design.no-power-price");
     question = asking(Kept::flow);
     question.period = units::hours(0.0);
-    EXPECT_EQ(refusedFor(m.drawn.plan, question), "design.period-not-positive");
+    EXPECT_EQ(refusedFor(m.drawn.plan, question), "design.period-out-of-range");
     question = asking(Kept::flow);
     question.fastest = units::metresPerSecond(2.5);
     EXPECT_EQ(refusedFor(m.drawn.plan, question), "design.velocity-over-limit");
@@ -297,7 +297,10 @@ TEST(ChoosePipes, SaysWhatIsMissingBeforeItCanBegin)
     EXPECT_EQ(refusedFor(m.drawn.plan, question), "design.efficiency-missing");
     question = asking(Kept::flow);
     question.prices = {{"pvcu-pn16-32", units::money(-1)}};
-    EXPECT_EQ(refusedFor(m.drawn.plan, question), "design.price-negative");
+    EXPECT_EQ(refusedFor(m.drawn.plan, question), "design.price-out-of-range");
+    question = asking(Kept::flow);
+    question.powerPrice = units::perKilowattHour(-0.1);
+    EXPECT_EQ(refusedFor(m.drawn.plan, question), "design.power-price-out-of-range");
     Manifold two;
     two.drawn.pump(two.sump, "G1000", -0.1);
     EXPECT_EQ(refusedFor(two.drawn.plan, asking(Kept::flow)), "design.several-pumps");

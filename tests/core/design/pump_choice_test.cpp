@@ -167,7 +167,7 @@ TEST(ChoosePump, SaysWhatIsMissingBeforeItCanBegin)
     test::DrawnPlan bare;
     bare.pump(bare.sump({0, 0, 0}, 1, 1, 0.5, 0.3), "G1000", 0.1);
     EXPECT_EQ(refusedFor(bare.plan), "design.no-pressure-outlet");
-    EXPECT_EQ(refusedFor(ValvedM1().drawn.plan, wanting(0)), "design.wanted-not-positive");
+    EXPECT_EQ(refusedFor(ValvedM1().drawn.plan, wanting(0)), "design.wanted-out-of-range");
     EXPECT_EQ(refusedFor(ValvedM1().drawn.plan, {base::Id{999}, {}, false}), "design.no-pump");
     ValvedM1 off;
     off.drawn.changePump(off.pump, [](plan::Pump& pump) { pump.running = false; });

@@ -73,6 +73,13 @@ TEST(SetValves, IsTheSameWhereverTheValvesStandBefore)
                     openingOf(fromShut, m.bedBranches[i], m.valves[i]), 5e-4);
 }
 
+TEST(SetValves, ProposesNothingWhereTheValvesStandRight)
+{
+    ValvedM1 m({450, 300, 500, 400});
+    m.drawn.plan = test::applied(m.drawn.plan, setValves(m.drawn).edit);
+    EXPECT_FALSE(setValves(m.drawn).edit);
+}
+
 TEST(SetValves, BurnsTheCommonSurplusOnceInTheRiser)
 {
     ValvedM2 m(500);
