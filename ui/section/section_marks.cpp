@@ -154,12 +154,15 @@ public:
     {
         const auto& profile = vessel.profile;
         const QString tag = QString::fromStdString(profile.tag);
+        const std::size_t before = m_wishes.size();
         letterVessel(m_sheet, m_pens, profile,
                      vessel.again ? QObject::tr("%1 again", "a vessel drawn before").arg(tag) : tag,
                      waterText(m_pens, profile.water.least, profile.water.least), m_wishes);
-        if (vessel.again)
-            for (auto& wish : {&m_wishes[m_wishes.size() - 1], &m_wishes[m_wishes.size() - 2]})
-                wish->part += part::note + 20 * number;
+        for (std::size_t i = before; vessel.again && i < m_wishes.size(); ++i) {
+            canvas::LabelWish& wish = m_wishes[i]; // its levels were told before
+            wish.priority = wish.part == part::water ? 7 : wish.priority;
+            wish.part += part::note + 20 * number;
+        }
         if (const auto board = freeBoardOf(m_sheet, vessel)) {
             const QString size = m_pens.figures.size(*profile.water.freeBoard);
             canvas::LabelWish wish{
@@ -229,9 +232,12 @@ private:
         wish.texts.push_back(words(said));
         for (const double share : {0.5, 0.35, 0.65, 0.2, 0.8})
             around(wish, line.pointAt(share), off);
-        if (wrong)
-            for (const double y : {-28.0, 28.0, -44.0, 44.0, -60.0, 60.0})
-                wish.spots.push_back({wish.texts.size() - 1, line.center() + QPointF(0.0, y), 0.0, 12});
+        // What is wrong is told in any case: farther off, where nearer there is no room.
+        const double half = wish.texts.back().size.width() / 2.0;
+        for (const double y : {24.0, 38.0, 52.0, 66.0, -24.0, -38.0, -52.0, -66.0})
+            for (const double x : {0.0, -0.5 * half, 0.5 * half, -half, half})
+                if (wrong)
+                    wish.spots.push_back({wish.texts.size() - 1, line.center() + QPointF(x, y), 0.0, 6});
         m_wishes.push_back(std::move(wish));
         if (wide)
             letterInverts(run, fall, line, off, number);

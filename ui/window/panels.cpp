@@ -182,9 +182,13 @@ void Panels::addToggle(Commands& commands, const char* id, const QString& text, 
                        QDockWidget* dock, QWidget* focus, bool newGroup)
 {
     QAction* action = commands.addCheckable({id, Menu::view, text, tip, key, {}, Scope::window, true, newGroup},
-                                            [dock, focus](bool on) {
-                                                dock->setVisible(on);
-                                                if (!on)
+                                            [&commands, name = std::string(id), dock, focus](bool on) {
+                                                // One that lies under another tab comes to the front.
+                                                const bool covered =
+                                                    !dock->isHidden() && dock->widget()->visibleRegion().isEmpty();
+                                                commands.find(name)->setChecked(on || covered);
+                                                dock->setVisible(on || covered);
+                                                if (!on && !covered)
                                                     return;
                                                 dock->raise();
                                                 focus->setFocus(Qt::ShortcutFocusReason);
