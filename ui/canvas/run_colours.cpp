@@ -34,7 +34,7 @@ std::vector<double> roundLimits(double low, double high)
         step *= i % 3 == 2 ? 2.5 : 2.0; // 1, 2, 5, 10
     for (double at = std::ceil(low / step + 1e-9) * step; at < high - 1e-9 && limits.size() + 1 < mostClasses;
          at += step)
-        limits.push_back(at);
+        limits.push_back(at + 0.0); // no negative zero
     return limits;
 }
 } // namespace

@@ -276,6 +276,7 @@ void MainWindow::savePicture()
     wish.width = 2400;
     wish.system = m_workplace.document.view().unitSystem();
     wish.numbers = m_workplace.document.view().numberStyle();
+    wish.runMeasure = m_workplace.canvas.runMeasure();
     if (const auto refusal = writePicture(*assessment, wish))
         return tellRefusal(QString(), QString::fromStdString(refusal->what), QString::fromStdString(refusal->accepts));
     m_workplace.document.say(tr("Picture written to %1").arg(wish.path));
