@@ -42,7 +42,7 @@ RunLosses lossesOf(const hydraulics::LinkFlow& link, const DrawnRun& run)
     return losses;
 }
 
-// Without a pump that runs nothing moves; with one a run that no water reaches is an island.
+// Without a pump that runs nothing moves; with one, or without a vessel, a run that no water reaches is an island.
 Stage<RunFlow> pressureFlow(const DrawnRun& run, const CircuitState& state, std::size_t place, bool pumped)
 {
     if (run.fault)
@@ -50,7 +50,7 @@ Stage<RunFlow> pressureFlow(const DrawnRun& run, const CircuitState& state, std:
     const hydraulics::LinkFlow* link = state.network.runLink(place);
     if (!link)
         return RunFlow{units::Flow(), RunLosses{}, std::nullopt, false}; // closed, or an open end: nothing runs
-    if (link->state == hydraulics::LinkState::Unfed && pumped)
+    if (state.standing.empty() || (link->state == hydraulics::LinkState::Unfed && pumped))
         return Stage<RunFlow>::notSolved({"run-unfed", "no vessel's water reaches this run", run.id});
     return RunFlow{state.network.flowAlong(place), lossesOf(*link, run), std::nullopt, false};
 }

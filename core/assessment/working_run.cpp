@@ -201,13 +201,13 @@ std::optional<Working> workingOfDrain(const Assessment& assessment, base::Id run
 {
     const RunFlow* flow = flowOf(assessment, run, state);
     const RunResult* result = find(assessment.flow->runs, run);
-    if (!flow || !result || !flow->open || !flow->open->flattest || flow->flow == units::Flow())
+    if (!flow || !result || !flow->open || !flow->open->flattest)
         return std::nullopt;
     const FlattestStretch& flattest = *flow->open->flattest;
     Working working{"sloping-drain", "full_flow", {}, {}};
     working.inputs = {input("bore", result->bore), input("fall", flattest.fall),
                       ratioInput("manning_n", flattest.manningN)};
-    if (flattest.depth)
+    if (flattest.depth && flow->flow != units::Flow())
         working.inputs.push_back(input("flow", sizeOf(flow->flow)));
     else
         working.inputs.push_back(ratioInput("fill", 1.0));

@@ -75,7 +75,7 @@ TEST(WorkCommand, AnswersInLinesWithWorkingAndSources)
 TEST(WorkCommand, TheListGivesEveryWorksheetByTheSchema)
 {
     const json list = expectJson({"work", "--list", "--json"}, "worksheet-list.json");
-    EXPECT_EQ(list.at("worksheets").size(), 27u);
+    EXPECT_EQ(list.at("worksheets").size(), 28u);
     const json one = expectJson({"work", "pump-duty", "--list", "--json"}, "worksheet-list.json");
     EXPECT_EQ(one.at("worksheets").size(), 1u);
     const ChildResult lines = runProgram({"work", "--list"});

@@ -162,7 +162,7 @@ class Demo : public testing::TestWithParam<Example>
 protected:
     Demo() : work(folder.filePath(QStringLiteral("state"))), window(work)
     {
-        window.resize(1700, 1100);
+        window.resize(1700, 1300);
         window.show();
         window.start({});
         EXPECT_TRUE(QTest::qWaitForWindowActive(&window));

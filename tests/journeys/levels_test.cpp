@@ -49,6 +49,9 @@ TEST_F(LevelJourney, ALipIsDraggedInTheElevation)
     const QByteArray file = bytesOf(work.session.path());
     press(Qt::Key_F12);
     ASSERT_TRUE(QTest::qWaitFor([this] { return !pane().visibleRegion().isEmpty(); }));
+    for (int i = 0; i < 4; ++i)
+        press(Qt::Key_Minus, Qt::ControlModifier); // until the low pane shows the whole of the tank
+    settle();
     const auto lip = handleOf("T1", plan::LevelKind::lip);
     ASSERT_TRUE(lip);
     const double was = units::inMetres(lip->at);

@@ -2,6 +2,7 @@
 #include <array>
 
 #include "core/plan/edits/intent.hpp"
+#include "core/plan/edits/own_parts.hpp"
 #include "tests/support/edited_plan.hpp"
 #include "tests/support/random_edits.hpp"
 
@@ -47,6 +48,15 @@ std::vector<base::Id> fixtures(Draw& draw)
 std::vector<base::Id> elements(Draw& draw)
 {
     return draw.some([&] { return draw.element(); });
+}
+
+OwnFitting ownFitting(Draw& draw)
+{
+    OwnFitting fitting;
+    fitting.id = "own-" + std::to_string(draw.whole(1, 3));
+    fitting.name = "Joint " + fitting.id;
+    fitting.k = draw.between(-0.2, 3.0);
+    return fitting;
 }
 
 PortRef port(Draw& draw)
@@ -196,13 +206,32 @@ const Weighted makers[] = {
     {2, [](Draw& d) { return setDrainLevel({port(d)}, maybe(d, level(d))); }},
     {2, [](Draw& d) { return setVentLevel({port(d)}, maybe(d, level(d))); }},
     {1, [](Draw& d) { return setTargetFlow({port(d)}, maybe(d, units::litresPerHour(d.between(-50, 900)))); }},
+    {2, [](Draw& d) { return setOpenFraction({port(d)}, maybe(d, d.between(-0.1, 1.1))); }},
+    {1, [](Draw& d) { return setColdestWater(maybe(d, units::celsius(d.between(0, 22)))); }},
+    {1, [](Draw& d) { return setWarmestWater(maybe(d, units::celsius(d.between(18, 34)))); }},
+    {1, [](Draw& d) { return setPumpArrangement(pumps(d), static_cast<PumpArrangement>(d.whole(0, 2))); }},
+    {2, [](Draw& d) { return putOwnPart(ownFitting(d)); }},
+    {1, [](Draw& d) { return removeOwnPart(ownFitting(d).id); }},
+    {1,
+     [](Draw& d) {
+         OwnParts parts;
+         parts.fittings.push_back(ownFitting(d));
+         return importOwnParts(parts);
+     }},
+    {1, [](Draw& d) { return inSequence("edit.set-valves", {setOpening({valve(d)}, d.between(0, 1))}); }},
+    {1, [](Draw& d) { return inSequence("edit.choose-pump", {setPumpModel(pumps(d), "G15000")}); }},
+    {1, [](Draw& d) { return inSequence("edit.choose-pipes", {setRunPipe(runs(d), pipe(d))}); }},
     {1, [](Draw& d) { return setPumpModel(pumps(d), "G8000"); }},
     {1, [](Draw& d) { return setPumpCurve(pumps(d), curve(d), maybe(d, units::watts(40))); }},
     {1, [](Draw& d) { return setPumpSpeed(pumps(d), d.between(-0.1, 1.6)); }},
     {1, [](Draw& d) { return setLeastDepth(pumps(d), maybe(d, length(d, -0.1, 0.3))); }},
     {1, [](Draw& d) { return setPumpRunning(pumps(d), d.oneIn(2)); }},
     {2, [](Draw& d) { return setPumpOutlet(pumps(d), level(d)); }},
-    {2, [](Draw& d) { return standPump(d.pump(), d.vessel(), d.place()); }},
+    {2,
+     [](Draw& d) {
+         const base::Id vessel = d.vessel();
+         return standPump(d.pump(), vessel, anchorOf(d.plan(), vessel) + offset(d));
+     }},
     {2, [](Draw& d) { return setRunPipe(runs(d), pipe(d)); }},
     {1, [](Draw& d) { return setRunService(runs(d), d.oneIn(2) ? Service::gravity : Service::pressure); }},
     {2, [](Draw& d) { return reverseRuns(runs(d)); }},

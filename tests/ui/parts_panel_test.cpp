@@ -52,6 +52,7 @@ protected:
     }
     QLineEdit& line(const char* name) const
     {
+        QTest::qWait(1); // rows put into a form that is shown appear with the next turn
         for (auto* each : panel.findChildren<QLineEdit*>())
             if (each->accessibleName() == QString::fromUtf8(name) && each->isVisible())
                 return *each;

@@ -213,6 +213,7 @@ TEST_F(Properties, AnOwnCurveIsEditedPointByPoint)
 
 TEST_F(Properties, APumpMayHaveTheTwoNumbersOfItsBoxAndATwin)
 {
+    document.commit(plan::setRunningLevel({system.sump}, units::elevationMetres(0.55)));
     document.select({system.pump});
     choose("Pump", QStringLiteral("Two numbers"));
     const auto& pump = [this]() -> const plan::Pump& { return *now().pumps.find(system.pump); };

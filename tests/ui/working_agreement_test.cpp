@@ -7,6 +7,7 @@
 
 #include "core/assessment/working.hpp"
 #include "core/plan/edits/site.hpp"
+#include "core/plan/run_ends.hpp"
 #include "core/worksheets/worksheet.hpp"
 #include "tests/ui/window_fixture.hpp"
 #include "ui/charts/chart_panel.hpp"
@@ -105,13 +106,31 @@ protected:
         return words;
     }
 
-    // A valve's tag is no value.
+    // A tag is no value.
     QString withoutTags(QString words) const
     {
-        for (const auto& run : work.document.committed().runs)
+        for (const auto& run : work.document.committed().runs) {
             for (const auto& valve : run->valves)
                 words.remove(QString::fromStdString(valve.tag));
+            words.remove(QRegularExpression(QStringLiteral("\\b%1\\b").arg(QString::fromStdString(run->tag))));
+        }
         return words;
+    }
+
+    // Depths and levels of gravity water come from an energy line stepped along the runs, and the course of a pump stop
+    // from an integration over time: no single formula stands behind them.
+    bool standsOnManySteps(const std::string& of, const QString& words) const
+    {
+        const plan::Plan& plan = work.document.committed();
+        for (const auto& tee : plan.tees) {
+            const auto meetings = plan::meetingsAt(plan, tee->id);
+            if (tee->tag == of)
+                return std::all_of(meetings.begin(), meetings.end(), [&](const plan::Meeting& meeting) {
+                    return plan.runs.find(meeting.run)->service == plan::Service::gravity;
+                });
+        }
+        return words.startsWith(QStringLiteral("up to ")) || words.startsWith(QStringLiteral("full, under pressure")) ||
+               words.contains(QStringLiteral("(estimate)"));
     }
 
     // The form on view: each result with a button is pressed, those without are named.
@@ -123,7 +142,8 @@ protected:
                 continue;
             const std::string where = of + ", " + field->shownText().toStdString();
             if (!field->workingButton() || field->workingButton()->isHidden()) {
-                if (withoutTags(field->shownText()).contains(QRegularExpression(QStringLiteral("[1-9]"))))
+                if (!standsOnManySteps(of, field->shownText()) &&
+                    withoutTags(field->shownText()).contains(QRegularExpression(QStringLiteral("[1-9]"))))
                     without << QString::fromStdString(where);
                 continue;
             }

@@ -269,7 +269,7 @@ void Panels::addTo(Commands& commands)
               "F9", m_worksheetsDock, m_worksheets, false);
     addToggle(commands, "view.parts", tr("P&arts"), tr("Shows or hides the catalogue and your own parts."), "Shift+F9",
               m_partsDock, m_parts, false);
-    addToggle(commands, "view.design", tr("&Design help"), tr("Shows or hides the proposals that are computed."), "F12",
+    addToggle(commands, "view.design", tr("&Design help"), tr("Shows or hides the proposals that are computed."), "Ctrl+F9",
               m_designDock, m_design, false);
     commands.add({"view.next-part", Menu::view, tr("To the ne&xt part of the window"),
                   tr("Gives the keyboard to the plan, then to each panel in turn."), "F6"},

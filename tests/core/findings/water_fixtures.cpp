@@ -185,8 +185,6 @@ std::vector<RuleFixture> pumpFixtures()
              p.drawn.changePump(p.pump, [](plan::Pump& pump) { pump.modelId = "G15000"; });
              p.drawn.changeRun(p.riser, [](plan::Run& run) { run.pipeId = "pvcu-pn16-20"; });
          }},
-        {"run.gravity-pipe", Severity::error,
-         [](P& p) { p.drawn.changeRun(p.riser, [](plan::Run& run) { run.pipeId = "waste-pvcu-50"; }); }},
         {"run.above-reach", Severity::error, [](P& p) { crest(p, 6.0); }},
         {"run.low-pressure", Severity::note, [](P& p) { crest(p, 1.6); }},
         {"run.against-drawing", Severity::note,
@@ -214,6 +212,8 @@ std::vector<RuleFixture> pumpFixtures()
 std::vector<RuleFixture> waterFixtures()
 {
     return {
+        {"run.gravity-pipe", Severity::error,
+         [](P& p) { p.drawn.changeRun(p.riser, [](plan::Run& run) { run.pipeId = "waste-pvcu-50"; }); }},
         {"site.altitude-missing", Severity::note,
          [](P& p) { p.drawn.changeSite([](plan::Site& site) { site.altitude.reset(); }); }},
         {"site.water-temperature", Severity::error,
