@@ -41,9 +41,10 @@ base::Outcome<PipeCosting> PipeCosting::begin(const plan::Plan& plan, const Cata
 {
     if (question.period <= units::Time() || question.period > longestPeriod)
         return missing("design.period-out-of-range", "years", "not a time to plan for", "above 0, at most 100 years");
-    if (question.fastest <= units::Velocity() || question.fastest > velocityLimit)
+    if (question.fastest <= units::Velocity() || question.fastest > velocityLimit ||
+        question.slowest < units::Velocity() || question.slowest >= question.fastest)
         return missing("design.velocity-over-limit", "highest velocity", "not a velocity pipes may run at",
-                       "above 0 and at most 2 m/s");
+                       "the highest above the least, at most 2 m/s");
     for (const PipePrice& price : question.prices)
         if (price.perMetre < units::Money() || price.perMetre > highestPrice)
             return missing("design.price-out-of-range", price.pipeId, "not a price of pipe", "0 to 100 000 a metre");

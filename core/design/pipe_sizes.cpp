@@ -133,9 +133,12 @@ std::optional<base::Refusal> offerSizes(const plan::Plan& plan, const catalogue:
     for (PipeGroup& group : costing.groups()) {
         const units::Flow flow = costing.flowIn(group);
         units::Velocity slowest;
+        bool fits = false; // a smaller size keeps to the highest velocity already
         for (const catalogue::Pipe* pipe : sizesLike(catalogue, group.now)) {
             slowest = hydraulics::meanVelocity(flow, pipe->bore);
-            if (question.kept == Kept::pump || slowest <= question.fastest)
+            const bool slow = slowest < question.slowest && fits;
+            fits = fits || slowest <= question.fastest;
+            if (!slow && (question.kept == Kept::pump || slowest <= question.fastest))
                 group.offered.push_back(pipe->id);
         }
         if (group.offered.empty())

@@ -40,19 +40,20 @@ struct PipeQuestion {
     std::vector<PipePrice> prices;                // sizes not named are assumed: assumedPrice()
     std::optional<double> wireToWater;            // flow kept; absent: the pump's own at its duty point
     units::Velocity fastest = units::metresPerSecond(1.5);
+    // At the flow of today a size may not run slower, unless every smaller one runs too fast: solids settle.
+    units::Velocity slowest = units::metresPerSecond(0.6);
 };
 
 // An invented, typical price of a metre of pressure pipe, by its outside diameter; in whatever currency. Invented.
 units::Money assumedPrice(units::Length outsideDiameter);
 constexpr units::Velocity velocityLimit = units::metresPerSecond(2.0); // common practice, no source
-constexpr units::Velocity velocityGuideLow = units::metresPerSecond(0.6);
 
 struct PipeGroup {
     PipePart part = PipePart::all;
     std::vector<base::Id> runs;
     units::Length length;
     std::string now;                  // pipe
-    std::vector<std::string> offered; // pipes of the same standard that keep to the velocity limit, small to large
+    std::vector<std::string> offered; // pipes of the same standard inside the velocities asked for, small to large
 };
 
 // One choice of pipes, a pipe for each group.
@@ -88,9 +89,9 @@ std::optional<plan::Edit> editFor(const plan::Plan& plan, const std::vector<Pipe
                                   const PipeChoice& choice);
 
 // Refusals: "design.no-pump", "design.several-pumps", "design.not-solved", "design.no-flow", "design.no-power-price",
-// "design.efficiency-missing", "design.pump-power-missing", "design.period-out-of-range", "design.velocity-over-limit",
-// "design.no-size" (place: the run), "design.price-out-of-range", "design.power-price-out-of-range",
-// "design.no-choice".
+// "design.efficiency-missing", "design.pump-power-missing", "design.period-out-of-range", "design.velocity-over-limit"
+// (also a least velocity that is not below the highest), "design.no-size" (place: the run),
+// "design.price-out-of-range", "design.power-price-out-of-range", "design.no-choice".
 base::Outcome<PipeSizing> choosePipes(const plan::Plan& plan, const CataloguePointer& catalogue,
                                       const PipeQuestion& question = {}, const base::StopToken& stop = {});
 

@@ -23,15 +23,14 @@ FactsTable::FactsTable(document::Document& document, const QString& name, const 
     setShowGrid(false);
     setWordWrap(true);
     setFrameShape(QFrame::NoFrame);
-    setHorizontalScrollMode(ScrollPerPixel);
+    setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     setVerticalScrollMode(ScrollPerPixel);
     verticalHeader()->hide();
-    verticalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
     verticalHeader()->setMinimumSectionSize(style::leastTarget);
     horizontalHeader()->setHighlightSections(false);
     horizontalHeader()->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
-    horizontalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
-    horizontalHeader()->setStretchLastSection(true);
+    horizontalHeader()->setSectionResizeMode(QHeaderView::Fixed);
+    horizontalHeader()->setMinimumSectionSize(style::step);
     setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
     connect(this, &QTableWidget::currentCellChanged, this, [this](int row) {
         const bool any = row >= 0 && row < static_cast<int>(m_rows.size()) && hasFocus() &&
@@ -61,7 +60,37 @@ void FactsTable::setRows(std::vector<FactsRow> rows, int current)
     }
     if (current >= 0 && current < rowCount())
         setCurrentCell(current, 0);
+    else
+        setCurrentCell(-1, -1);
     setVisible(rowCount() > 0);
+    fitColumns();
+}
+
+// Each column as wide as its words where there is room; else the widest give way first and their words wrap.
+void FactsTable::fitColumns()
+{
+    std::vector<int> wanted;
+    int all = 0;
+    for (int column = 0; column < columnCount(); ++column) {
+        wanted.push_back(std::max(sizeHintForColumn(column), horizontalHeader()->sectionSizeHint(column)));
+        all += wanted.back();
+    }
+    const int room = viewport()->width();
+    int most = room;
+    for (int total = all; total > room && most > style::step;) {
+        --most;
+        total = 0;
+        for (const int width : wanted)
+            total += std::min(width, most);
+    }
+    int left = room;
+    for (int column = 0; column < columnCount(); ++column) {
+        const bool last = column + 1 == columnCount();
+        const int width = last ? std::max(left, style::step) : std::min(wanted[static_cast<std::size_t>(column)], most);
+        setColumnWidth(column, width);
+        left -= width;
+    }
+    resizeRowsToContents();
     updateGeometry();
 }
 
@@ -81,12 +110,13 @@ void FactsTable::focusOutEvent(QFocusEvent* event)
     QTableWidget::focusOutEvent(event);
 }
 
-// Rows grow when words wrap: the table follows.
+// Rows grow when words wrap: the table follows its width.
 bool FactsTable::event(QEvent* event)
 {
+    const bool done = QTableWidget::event(event);
     if (event->type() == QEvent::Resize || event->type() == QEvent::FontChange)
-        updateGeometry();
-    return QTableWidget::event(event);
+        fitColumns();
+    return done;
 }
 
 } // namespace sumpwright::ui::design

@@ -35,6 +35,8 @@ protected:
     bool event(QEvent* event) override;
 
 private:
+    void fitColumns();
+
     document::Document& m_document;
     std::vector<FactsRow> m_rows;
 };

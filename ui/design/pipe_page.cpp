@@ -38,6 +38,7 @@ PipePage::PipePage(document::Document& document, DisplayNow display, QWidget* pa
     addQuantity<units::EnergyPrice>(tr("Price of power"), tr("of the site data"), m_price);
     addRatio(tr("Wire-to-water"), tr("the pump's own"), m_efficiency);
     addQuantity<units::Velocity>(tr("Highest velocity"), tr("1.5 m/s, at most 2"), m_fastest);
+    addQuantity<units::Velocity>(tr("Least velocity"), tr("0.6 m/s"), m_slowest);
     answer().addWidget(m_groups);
     answer().addWidget(m_choices);
     answer().addWidget(m_chart);
@@ -57,6 +58,7 @@ sumpwright::design::PipeQuestion PipePage::question() const
     question.powerPrice = m_price;
     question.wireToWater = m_efficiency;
     question.fastest = m_fastest.value_or(question.fastest);
+    question.slowest = m_slowest.value_or(question.slowest);
     question.prices = m_prices->typed();
     return question;
 }
@@ -113,9 +115,9 @@ void PipePage::showAnswer()
                 name = text::heading(tr("%1 in %2", "part, pipe")
                                          .arg(text::nameOf(m_sizing->groups[i].part),
                                               text::pipeName(*document().catalogue(), choice.pipes[i])));
-        rows.push_back({{name, text::moneyText(choice.pipeCost, currency, display()),
-                         text::moneyText(choice.energyCost, currency, display()),
-                         text::moneyText(choice.total(), currency, display()), display().quantityText(choice.fastest)},
+        rows.push_back({{name, text::sumText(choice.pipeCost, currency, display()),
+                         text::sumText(choice.energyCost, currency, display()),
+                         text::sumText(choice.total(), currency, display()), display().quantityText(choice.fastest)},
                         {},
                         choice.pipes == m_sizing->best.pipes});
     }

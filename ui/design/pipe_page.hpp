@@ -42,6 +42,7 @@ private:
     std::optional<units::EnergyPrice> m_price;
     std::optional<double> m_efficiency;
     std::optional<units::Velocity> m_fastest;
+    std::optional<units::Velocity> m_slowest;
     FactsTable* m_choices;
     FactsTable* m_groups;
     TradeChart* m_chart;

@@ -71,7 +71,7 @@ void PumpPage::showAnswer()
                 : text::absentText();
         QString year = display().quantityText(choice.energyPerYear);
         if (choice.costPerYear)
-            year += QStringLiteral(", ") + text::moneyText(*choice.costPerYear, plan.site->currency, display());
+            year += QStringLiteral(", ") + text::sumText(*choice.costPerYear, plan.site->currency, display());
         QString name = text::pumpName(choice, plan);
         if (choice.speed != 1.0)
             name += tr(" at %1").arg(display().percentText(choice.speed));

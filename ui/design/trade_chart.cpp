@@ -75,9 +75,9 @@ void TradeChart::show(const std::vector<sumpwright::design::PipeChoice>& tradeOf
         total << QPointF(x, x + e);
         most = std::max(most, x + e);
         m_readings.push_back({tr("Pipe %1, energy %2, both %3")
-                                  .arg(text::moneyText(choice.pipeCost, currency, display),
-                                       text::moneyText(choice.energyCost, currency, display),
-                                       text::moneyText(choice.total(), currency, display)),
+                                  .arg(text::sumText(choice.pipeCost, currency, display),
+                                       text::sumText(choice.energyCost, currency, display),
+                                       text::sumText(choice.total(), currency, display)),
                               {},
                               QRectF(x, x + e, 0.0, 0.0)});
     }
@@ -89,7 +89,7 @@ void TradeChart::show(const std::vector<sumpwright::design::PipeChoice>& tradeOf
     charts::setTicks(*m_y, charts::ticksFor(0.0, most));
     const QString money = QString::fromStdString(currency);
     m_x->setTitleText(tr("Cost of pipe (%1)").arg(money));
-    m_y->setTitleText(tr("Cost over the years (%1)").arg(money));
+    m_y->setTitleText(tr("Cost (%1)").arg(money));
     read(-1);
 }
 

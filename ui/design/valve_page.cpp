@@ -37,8 +37,7 @@ ValvePage::ValvePage(document::Document& document, DisplayNow display, QWidget* 
       m_speed(new QCheckBox(tr("The pump's speed may be changed"), this)),
       m_outlets(new FactsTable(document, tr("Outlets"), {tr("Outlet"), tr("Target"), tr("Now"), tr("Then"), QString()},
                                this)),
-      m_valves(new FactsTable(document, tr("Valves"),
-                              {tr("Valve"), tr("Handle"), tr("Should it differ by 30 %"), tr("Burns")}, this))
+      m_valves(new FactsTable(document, tr("Valves"), {tr("Valve"), tr("Handle"), tr("±30 %"), tr("Burns")}, this))
 {
     m_speed->setMinimumHeight(style::leastTarget);
     form().addRow(m_speed);
@@ -107,7 +106,7 @@ void ValvePage::showAnswer()
                            text::handleText(valve, m_gateTurns.value_or(usualGateTurns), display()),
                            text::handleBandText(valve, display()), display().quantityText(valve.burned)},
                           {valve.valve.run}});
-    m_outlets->setRows(std::move(outlets));
+    m_outlets->setRows(std::move(outlets), -1);
     m_valves->setRows(std::move(valves));
     QString sentence = text::reasonOf(*m_setting, m_speedTaken, display());
     if (!m_setting->edit)

@@ -35,6 +35,14 @@ QString moneyText(units::Money amount, const std::string& currency, const Displa
     return display.quantityText(amount, look);
 }
 
+QString sumText(units::Money amount, const std::string& currency, const DisplaySettings& display)
+{
+    units::Look look;
+    look.currency = currency;
+    look.significantDigits = 4;
+    return display.quantityText(amount, look);
+}
+
 QString aimName(sumpwright::design::Aim aim)
 {
     switch (aim) {
@@ -211,8 +219,8 @@ QString pipeName(const catalogue::Catalogue& catalogue, const std::string& id)
 QString reasonOf(const sumpwright::design::PipeSizing& sizing, const sumpwright::design::PipeChoice& choice,
                  sumpwright::design::Kept kept, const std::string& currency, const DisplaySettings& display)
 {
-    const QString total = moneyText(choice.total(), currency, display);
-    const QString now = moneyText(sizing.now.total(), currency, display);
+    const QString total = sumText(choice.total(), currency, display);
+    const QString now = sumText(sizing.now.total(), currency, display);
     if (choice.pipes == sizing.now.pipes)
         return DesignWords::tr("The pipes as they are cost %1 with the power over these years.").arg(total);
     if (kept == sumpwright::design::Kept::pump)
@@ -242,10 +250,10 @@ QStringList remarksOn(const sumpwright::design::PipeSizing& sizing, sumpwright::
     if (!sizing.assumed.empty())
         remarks << DesignWords::tr("Prices of pipe nobody typed are assumed, an invented typical curve: an estimate. "
                                    "Fittings are not counted.");
-    if (sizing.best.slowest < sumpwright::design::velocityGuideLow)
+    constexpr units::Velocity settling = units::metresPerSecond(0.3);
+    if (sizing.best.slowest < settling)
         remarks << DesignWords::tr("In the slowest run the water goes %1: below %2 solids may settle.")
-                       .arg(display.quantityText(sizing.best.slowest),
-                            display.quantityText(sumpwright::design::velocityGuideLow));
+                       .arg(display.quantityText(sizing.best.slowest), display.quantityText(settling));
     return remarks;
 }
 

@@ -36,6 +36,7 @@ QString reasonOf(const sumpwright::design::PipeSizing& sizing, const sumpwright:
                  sumpwright::design::Kept kept, const std::string& currency, const DisplaySettings& display);
 QStringList remarksOn(const sumpwright::design::PipeSizing& sizing, sumpwright::design::Kept kept,
                       const DisplaySettings& display);
+QString sumText(units::Money amount, const std::string& currency, const DisplaySettings& display); // four digits
 QString moneyText(units::Money amount, const std::string& currency, const DisplaySettings& display);
 
 } // namespace sumpwright::ui::text

@@ -22,6 +22,7 @@ design::PipeQuestion asking(Kept kept, bool byPart = true)
     question.kept = kept;
     question.byPart = byPart;
     question.powerPrice = units::perKilowattHour(0.30);
+    question.slowest = units::Velocity(); // no size is too large
     return question;
 }
 
@@ -174,6 +175,30 @@ TEST(ChoosePipes, KeepsToTheVelocityLimitAndTheStandard)
         for (const std::string& pipe : sizing.best.pipes)
             EXPECT_EQ((*test::builtIn()->pipe(pipe))->standard, "DIN 8062 series 5");
     }
+}
+
+// 0.6 to 1.5 m/s in pressure pipes: common practice, no source.
+TEST(ChoosePipes, OffersNoPipeSoLargeThatTheWaterCreeps)
+{
+    const Manifold m;
+    design::PipeQuestion question;
+    question.powerPrice = units::perKilowattHour(0.30);
+    const auto sizing = choosePipes(m.drawn.plan, question);
+    for (const auto& group : sizing.groups) {
+        double flow = 0.0;
+        for (const base::Id run : group.runs)
+            flow = std::max(flow, test::flowOf(m.drawn.plan, run));
+        for (std::size_t i = 0; i < group.offered.size(); ++i) {
+            const auto bore = (*test::builtIn()->pipe(group.offered[i]))->bore;
+            const auto velocity = hydraulics::meanVelocity(units::litresPerHour(flow), bore);
+            EXPECT_LE(velocity, question.fastest);
+            if (i > 0) {
+                EXPECT_GE(velocity, question.slowest);
+            }
+        }
+    }
+    question.slowest = units::metresPerSecond(1.5);
+    EXPECT_EQ(refusedFor(m.drawn.plan, question), "design.velocity-over-limit");
 }
 
 TEST(ChoosePipes, TellsNeighboursThatAreDearerAndATradeOffWithoutABetterChoice)
