@@ -226,11 +226,10 @@ TEST_F(Properties, APumpMayHaveTheTwoNumbersOfItsBoxAndATwin)
     EXPECT_TRUE(pump().twoNumbers);
     enter("Head at no flow", QStringLiteral("-1 m"));
     EXPECT_FALSE(refusal("Head at no flow").empty());
-    const double one =
-        units::inLitresPerHour(results()->pumps->pumps.front().duty[assessment::RunningState::least]->flow);
+    EXPECT_NEAR(units::inMetresHead(results()->pumps->pumps.front().shutOff), 3.2, 1e-9);
     choose("Units", QStringLiteral("Two in a row"));
     EXPECT_EQ(pump().arrangement, plan::PumpArrangement::twoInSeries);
-    EXPECT_GT(units::inLitresPerHour(results()->pumps->pumps.front().duty[assessment::RunningState::least]->flow), one);
+    EXPECT_NEAR(units::inMetresHead(results()->pumps->pumps.front().shutOff), 6.4, 1e-9);
 }
 
 TEST_F(Properties, ChoicesFollowTheOwnPartsOfThePlan)

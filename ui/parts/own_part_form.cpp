@@ -41,14 +41,14 @@ void OwnPartForm::showPart(const std::string& id)
 void OwnPartForm::refresh()
 {
     const std::string shape = shapeOf(parts(), m_id);
-    setVisible(!shape.empty());
     if (shape.empty())
-        return;
+        return hide();
     const std::string key = m_id + "/" + shape;
     if (key != m_shape) {
         m_shape = key;
         rebuild();
     }
+    show();
     for (const auto& each : m_refreshes)
         each();
     for (auto* field : findChildren<properties::EntryField*>())
@@ -85,8 +85,15 @@ void OwnPartForm::addEntry(const QString& label, Accept accept, Shown shown, con
     auto* field = new properties::EntryField(label, std::move(accept), this);
     if (!emptyWords.isEmpty())
         field->setEmptyText(emptyWords);
-    m_rows->addRow(label, field);
+    addField(label, field);
     m_refreshes.push_back([field, shown] { field->setShown(shown()); });
+}
+
+// Shown at once: a field that appears with the next turn of events cannot be given the keyboard.
+void OwnPartForm::addField(const QString& label, QWidget* field)
+{
+    m_rows->addRow(label, field);
+    field->show();
 }
 
 void OwnPartForm::addChoice(const QString& label, std::vector<properties::Choice> choices,
@@ -94,7 +101,7 @@ void OwnPartForm::addChoice(const QString& label, std::vector<properties::Choice
                             std::function<std::string()> shown)
 {
     auto* field = new properties::ChoiceField(label, std::move(choices), std::move(accept), this);
-    m_rows->addRow(label, field);
+    addField(label, field);
     m_refreshes.push_back([field, shown] { field->setShown(shown()); });
 }
 

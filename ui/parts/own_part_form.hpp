@@ -53,6 +53,7 @@ public:
 
 private:
     void rebuild();
+    void addField(const QString& label, QWidget* field);
 
     document::Document& m_document;
     Display m_display;

@@ -22,12 +22,20 @@ QString provenanceLines(const catalogue::Catalogue& tables, const catalogue::Pro
 {
     QStringList lines{
         Parts::tr("Source: %1; %2").arg(text::sourceTitle(tables, provenance.source), text::nameOf(provenance.basis))};
+    if (provenance.basis == catalogue::Basis::Own)
+        lines = QStringList{Parts::tr("Source: your own part, not checked against anything printed")};
     if (!provenance.range.empty())
         lines << Parts::tr("Holds for: %1").arg(QString::fromStdString(provenance.range));
     if (!provenance.note.empty())
         lines << (provenance.basis == catalogue::Basis::Own ? Parts::tr("Numbers from: %1") : Parts::tr("Note: %1"))
                      .arg(QString::fromStdString(provenance.note));
     return lines.join(u'\n');
+}
+
+// Always in the unit of small sizes, so that sizes read down the list.
+QString sizeText(const text::DisplaySettings& display, units::Length size)
+{
+    return display.entryText(size, text::inSmallSizes);
 }
 
 template <class Row> PartRow begun(PartKind kind, const Row& row)
@@ -44,10 +52,10 @@ template <class Row> PartRow begun(PartKind kind, const Row& row)
 PartRow rowOf(const catalogue::Pipe& pipe, const catalogue::Catalogue& tables, const text::DisplaySettings& display)
 {
     PartRow part = begun(PartKind::pipe, pipe);
-    part.figure = Parts::tr("bore %1").arg(display.quantityText(pipe.bore));
-    QStringList lines{Parts::tr("Outside %1, wall %2, bore %3")
-                          .arg(display.quantityText(pipe.outsideDiameter), display.quantityText(pipe.wall),
-                               display.quantityText(pipe.bore))};
+    part.figure = Parts::tr("bore %1").arg(sizeText(display, pipe.bore));
+    QStringList lines{
+        Parts::tr("Outside %1, wall %2, bore %3")
+            .arg(sizeText(display, pipe.outsideDiameter), sizeText(display, pipe.wall), sizeText(display, pipe.bore))};
     if (!part.own)
         lines << QStringLiteral("%1; %2").arg(QString::fromStdString(pipe.standard),
                                               QString::fromStdString(pipe.material));

@@ -87,7 +87,8 @@ void PartsPanel::makeList()
     m_list->header()->setStretchLastSection(false);
     m_list->header()->setSectionResizeMode(PartModel::name, QHeaderView::Stretch);
     m_list->header()->setSectionResizeMode(PartModel::figure, QHeaderView::ResizeToContents);
-    m_list->header()->setSectionResizeMode(PartModel::basis, QHeaderView::ResizeToContents);
+    m_list->header()->setSectionResizeMode(PartModel::basis, QHeaderView::Interactive);
+    m_list->header()->resizeSection(PartModel::basis, 10 * style::step); // the whole of it stands below
     connect(m_list->selectionModel(), &QItemSelectionModel::currentChanged, this, &PartsPanel::showCurrent);
 }
 
