@@ -23,6 +23,20 @@ template <class Value> std::optional<Value> maybe(Draw& draw, Value value)
     return draw.oneIn(3) ? std::nullopt : std::optional<Value>(value);
 }
 std::optional<double> loss(Draw& draw) { return maybe(draw, draw.between(-0.1, 5.0)); }
+PumpArrangement arrangement(Draw& draw)
+{
+    return draw.oneIn(2) ? PumpArrangement::one
+                         : (draw.oneIn(2) ? PumpArrangement::twoParallel : PumpArrangement::twoInSeries);
+}
+OwnFitting ownJoint(Draw& draw) // one of four
+{
+    const std::string number = std::to_string(draw.whole(1, 4));
+    OwnFitting joint;
+    joint.id = "own-joint-" + number;
+    joint.name = "Joint " + number;
+    joint.k = draw.between(-0.5, 5.0);
+    return joint;
+}
 std::string pipe(Draw& draw) { return draw.oneIn(4) ? "pvcu-pn16-25" : "pvcu-pn16-32"; }
 Point offset(Draw& draw) { return at(draw.between(-0.5, 0.5), draw.between(-0.4, 0.4)); }
 VesselKind vesselKind(Draw& draw) { return static_cast<VesselKind>(draw.whole(0, 4)); }
@@ -223,6 +237,15 @@ const Weighted makers[] = {
     {1, [](Draw& d) { return inSequence("edit.choose-pipes", {setRunPipe(runs(d), pipe(d))}); }},
     {1, [](Draw& d) { return setPumpModel(pumps(d), "G8000"); }},
     {1, [](Draw& d) { return setPumpCurve(pumps(d), curve(d), maybe(d, units::watts(40))); }},
+    {1, [](Draw& d) { return setPumpArrangement(pumps(d), arrangement(d)); }},
+    {1, [](Draw& d) { return putOwnPart(ownJoint(d)); }},
+    {1,
+     [](Draw& d) {
+         OwnParts parts;
+         parts.fittings = {ownJoint(d)};
+         return importOwnParts(parts);
+     }},
+    {2, [](Draw& d) { return removeOwnPart(ownJoint(d).id); }},
     {1, [](Draw& d) { return setPumpSpeed(pumps(d), d.between(-0.1, 1.6)); }},
     {1, [](Draw& d) { return setLeastDepth(pumps(d), maybe(d, length(d, -0.1, 0.3))); }},
     {1, [](Draw& d) { return setPumpRunning(pumps(d), d.oneIn(2)); }},

@@ -127,6 +127,14 @@ void thinTankDrain(P& p) { tankDrain(p, "pvcu-pn16-20", 0.552); }
 
 Id loneTank(P& p) { return p.drawn.vessel(plan::VesselKind::settler, {5.2, 4.4, 0}, 0.4, 0.4, 0.6); }
 
+void againstDrawing(P& p)
+{
+    p.drawn.changeRun(p.header, [](plan::Run& run) {
+        std::swap(run.from, run.to);
+        std::reverse(run.vertices.begin(), run.vertices.end());
+    });
+}
+
 void twins(P& p)
 {
     p.drawn.changePump(p.pump, [](plan::Pump& pump) { pump.arrangement = plan::PumpArrangement::twoParallel; });
@@ -187,13 +195,7 @@ std::vector<RuleFixture> pumpFixtures()
          }},
         {"run.above-reach", Severity::error, [](P& p) { crest(p, 6.0); }},
         {"run.low-pressure", Severity::note, [](P& p) { crest(p, 1.6); }},
-        {"run.against-drawing", Severity::note,
-         [](P& p) {
-             p.drawn.changeRun(p.header, [](plan::Run& run) {
-                 std::swap(run.from, run.to);
-                 std::reverse(run.vertices.begin(), run.vertices.end());
-             });
-         }},
+        {"run.against-drawing", Severity::note, againstDrawing},
         {"run.transition", Severity::note, [](P& p) { p.drawn.valve(p.branch2, "ball-valve", 1.0, 150.0); }},
         {"run.corrugated", Severity::note, corrugated},
         {"valve.closed", Severity::note, [](P& p) { p.drawn.valve(p.branch2, "gate-valve", 0.0); }},
