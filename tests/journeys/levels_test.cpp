@@ -30,6 +30,17 @@ protected:
                 return handle;
         return std::nullopt;
     }
+    // The wheel brings a level that lies off the sheet into view.
+    void bringIntoView(const ui::section::LevelHandle& handle)
+    {
+        const auto seen = [&] {
+            const QRect room = pane().viewport()->rect().adjusted(60, 8, -8, -40);
+            return room.contains(pane().sheet().at(handle.along, handle.at).toPoint());
+        };
+        for (int i = 0; i < 12 && !seen(); ++i)
+            keys.wheel(*pane().viewport(), -120);
+        ASSERT_TRUE(seen());
+    }
     // By the mouse, where it lies on the screen.
     void dragBy(const ui::section::LevelHandle& handle, double metres)
     {
@@ -54,6 +65,7 @@ TEST_F(LevelJourney, ALipIsDraggedInTheElevation)
     settle();
     const auto lip = handleOf("T1", plan::LevelKind::lip);
     ASSERT_TRUE(lip);
+    bringIntoView(*lip);
     const double was = units::inMetres(lip->at);
     dragBy(*lip, -0.12);
     settle();
@@ -126,10 +138,12 @@ TEST_F(LevelJourney, GesturesBrokenOffInTheMiddleLeaveThePlan)
         ASSERT_TRUE(QTest::qWaitFor([this] { return !pane().visibleRegion().isEmpty(); }));
         const auto lip = handleOf("T1", plan::LevelKind::lip);
         ASSERT_TRUE(lip);
+        bringIntoView(*lip);
         const QPoint from = inWindow(pane().sheet().at(lip->along, lip->at));
         QTest::mousePress(window.windowHandle(), Qt::LeftButton, {}, from);
         QTest::mouseMove(window.windowHandle(), from + QPoint(0, 10));
         QTest::mouseMove(window.windowHandle(), from + QPoint(0, 20));
+        EXPECT_TRUE(work.document.previewing()) << each.key;
         press(each.key, each.with);
         QTest::mouseMove(window.windowHandle(), from + QPoint(0, 24));
         QTest::mouseRelease(window.windowHandle(), Qt::LeftButton, {}, from + QPoint(0, 24));
