@@ -30,7 +30,8 @@ public:
         m_fullEnergy = m_bore + m_fullVelocityHead;
         m_fullSlope = slopeAt(m_bore);
         m_criticalDepth = units::inMetres(criticalDepth(pipe.bore, flow));
-        m_criticalEnergy = units::inMetres(sideOutletFlow(pipe.bore, flow, 0.0).levelOverInvert);
+        m_criticalVelocityHead = velocityHead(m_criticalDepth);
+        m_criticalEnergy = enteringLevel(0.0);
         m_criticalSlope = slopeAt(m_criticalDepth);
     }
 
@@ -56,6 +57,14 @@ public:
     }
 
 private:
+    // Level over the invert of still water before an entry with this K: the law of side_outlet.hpp, at the critical
+    // depth that is known already.
+    double enteringLevel(double k) const
+    {
+        const double free = m_criticalDepth + (1.0 + k) * m_criticalVelocityHead, limit = freeEntryLimit * m_bore;
+        return free <= limit ? free : std::max(limit, 0.5 * m_bore + (1.0 + k) * m_fullVelocityHead);
+    }
+
     double velocityHead(double depth) const
     {
         if (depth >= m_bore)
@@ -156,9 +165,7 @@ private:
     {
         const double end = units::inMetres(reach.endInvert);
         const bool drops = start - end > steep * units::inMetres(reach.length);
-        const double entry =
-            units::inMetres(sideOutletFlow(m_pipe.bore, units::cubicMetresPerSecond(m_flow), reach.k).levelOverInvert);
-        const double free = m_pipe.fromLip && drops ? start : start + entry;
+        const double free = m_pipe.fromLip && drops ? start : start + enteringLevel(reach.k);
         return held ? std::max(free, energy + reach.k * velocityHead(depthOf(energy - start))) : free;
     }
 
@@ -178,6 +185,7 @@ private:
     double m_fullEnergy = 0.0;
     double m_fullSlope = 0.0;
     double m_criticalDepth = 0.0;
+    double m_criticalVelocityHead = 0.0;
     double m_criticalEnergy = 0.0;
     double m_criticalSlope = 0.0;
 };
