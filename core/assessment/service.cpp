@@ -53,6 +53,12 @@ private:
                (m_basins[at].kind == plan::VesselKind::mediaBed || m_basins[at].kind == plan::VesselKind::raftBed);
     }
 
+    bool isPump(base::Id id) const
+    {
+        return std::any_of(m_pipework.pumps.begin(), m_pipework.pumps.end(),
+                           [id](const DrawnPump& pump) { return pump.id == id; });
+    }
+
     static units::Elevation lowestLevel(const DrawnRun& run)
     {
         units::Elevation lowest = run.from.level;
@@ -166,7 +172,11 @@ private:
                 lowestValve = lowestValve ? std::min(*lowestValve, valve.level) : valve.level;
             }
         }
-        if (service.shutOff && lowestValve)
+        // A pump shut off by the valves of its outlets only is taken out at its own connection: all runs back there.
+        const bool behindOwnValve = std::all_of(zones.begin(), zones.end(), [&](std::size_t z) {
+            return !isPump(id) || m_zones.all()[z].pieces.size() == 1;
+        });
+        if (service.shutOff && lowestValve && behindOwnValve)
             service.openedAt = *lowestValve;
         std::sort(service.valves.begin(), service.valves.end());
         service.valves.erase(std::unique(service.valves.begin(), service.valves.end()), service.valves.end());

@@ -60,11 +60,11 @@ constexpr Sentence ofFindings[] = {
      "it out."},
     {"run.supports", "Every {limit} a support is needed under {all}; between what holds them they hang free for up to "
                      "{value}. About {subject} in all."},
-    {"service.no-valve",
-     "No valve shuts off {all} from the rest of the water; where it is opened up to {value} come out "
-     "first (estimate)."},
-    {"service.no-union", "A valve shuts off {all}, but no union lets it be taken out; up to {value} come out first "
-                         "(estimate)."},
+    {"service.no-valve", "No valve shuts off {all} from the rest of the water; opened there, up to {value} come out "
+                         "first (estimate)."},
+    {"service.no-union",
+     "A valve shuts off {all}, but without a union the pipe must be cut to take out one; up to {value} come out first "
+     "(estimate)."},
     {"valve.closed", "{2} is closed: the run carries nothing."},
     {"valve.no-table", "{2} is {value} open, but there is no table for a partly closed {subject}; it counts as open."},
     {"tee.low-pressure", "At {1} the pressure is below that of the air: {value}."},

@@ -50,7 +50,8 @@ RunFigures figuresOfRun(const assessment::Assessment& assessment, const assessme
     const bool runs = flow && (flow->flow > units::litresPerHour(0.5) || flow->flow < units::litresPerHour(-0.5));
     if (runs && flow->open && flow->open->slowest)
         figures.velocity = flow->open->slowest;
-    if (runs && figures.velocity && *figures.velocity < slowBelow)
+    // The mean of a tide says nothing of how fast a gush runs.
+    if (runs && !flow->meanOfTide && figures.velocity && *figures.velocity < slowBelow)
         figures.mark = RunMark::slow;
     if (runs && flow->open && flow->open->surcharged)
         figures.mark = RunMark::surcharged;

@@ -81,6 +81,20 @@ TEST(Service, OfAPumpTellsWhatRunsBackThroughItsRiser)
     EXPECT_NEAR(units::inLitres(pump.comesOut), 0.0, 1e-9);
 }
 
+// With a valve before every mouth but none on the riser, what stands above its outlet still runs back.
+TEST(Service, OfAPumpBehindTheValvesOfItsOutletsIsOpenedAtItsOwnConnection)
+{
+    SoundPlan plan;
+    for (const Id run : {plan.tankBranch, plan.branch1, plan.branch2})
+        plan.drawn.valve(run, "ball-valve", 1.0);
+    const auto pump = serviceOf(plan, plan.pump);
+    EXPECT_TRUE(pump.shutOff);
+    EXPECT_NEAR(units::inMetres(pump.openedAt), 0.1, 1e-12);
+    const double upToTheValves = litres(0.034, 1.1 + 1.2) + litres(0.0272, 0.75) + litres(0.0272, 2.0) +
+                                 litres(0.0212, 0.45) + litres(0.0212, 0.5);
+    EXPECT_NEAR(units::inLitres(pump.comesOut), upToTheValves, 1e-6);
+}
+
 // A mouth under the tank's water lets the tank out, down to a vent or to where the pipe is opened.
 TEST(Service, CountsWhatSiphonsOutOfAVesselNoValveStandsBefore)
 {
