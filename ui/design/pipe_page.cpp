@@ -103,6 +103,10 @@ void PipePage::showAnswer()
     for (const PipeChoice& neighbour : m_sizing->neighbours)
         if (neighbour.allowed && neighbour.pipes != m_sizing->now.pipes)
             m_rows.push_back(neighbour);
+    const QString money = QString::fromStdString(currency);
+    m_choices->setHorizontalHeaderLabels(
+        {tr("Choice"), tr("Pipe (%1)").arg(money), tr("Energy"), tr("Both"), tr("Fastest")});
+    const auto number = [this](units::Money amount) { return display().ratioText(units::inCurrency(amount), 4); };
     std::vector<FactsRow> rows;
     for (const PipeChoice& choice : m_rows) {
         QString name;
@@ -115,9 +119,8 @@ void PipePage::showAnswer()
                 name = text::heading(tr("%1 in %2", "part, pipe")
                                          .arg(text::nameOf(m_sizing->groups[i].part),
                                               text::pipeName(*document().catalogue(), choice.pipes[i])));
-        rows.push_back({{name, text::sumText(choice.pipeCost, currency, display()),
-                         text::sumText(choice.energyCost, currency, display()),
-                         text::sumText(choice.total(), currency, display()), display().quantityText(choice.fastest)},
+        rows.push_back({{name, number(choice.pipeCost), number(choice.energyCost), number(choice.total()),
+                         display().quantityText(choice.fastest)},
                         {},
                         choice.pipes == m_sizing->best.pipes});
     }

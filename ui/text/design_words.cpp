@@ -37,10 +37,8 @@ QString moneyText(units::Money amount, const std::string& currency, const Displa
 
 QString sumText(units::Money amount, const std::string& currency, const DisplaySettings& display)
 {
-    units::Look look;
-    look.currency = currency;
-    look.significantDigits = 4;
-    return display.quantityText(amount, look);
+    return DesignWords::tr("%1 %2", "amount, currency")
+        .arg(display.ratioText(units::inCurrency(amount), 4), QString::fromStdString(currency));
 }
 
 QString aimName(sumpwright::design::Aim aim)
