@@ -64,15 +64,6 @@ std::vector<base::Id> elements(Draw& draw)
     return draw.some([&] { return draw.element(); });
 }
 
-OwnFitting ownFitting(Draw& draw)
-{
-    OwnFitting fitting;
-    fitting.id = "own-" + std::to_string(draw.whole(1, 3));
-    fitting.name = "Joint " + fitting.id;
-    fitting.k = draw.between(-0.2, 3.0);
-    return fitting;
-}
-
 PortRef port(Draw& draw)
 {
     const Vessel* vessel = draw.plan().vessels.find(draw.vessel());
@@ -224,14 +215,6 @@ const Weighted makers[] = {
     {1, [](Draw& d) { return setColdestWater(maybe(d, units::celsius(d.between(0, 22)))); }},
     {1, [](Draw& d) { return setWarmestWater(maybe(d, units::celsius(d.between(18, 34)))); }},
     {1, [](Draw& d) { return setPumpArrangement(pumps(d), static_cast<PumpArrangement>(d.whole(0, 2))); }},
-    {2, [](Draw& d) { return putOwnPart(ownFitting(d)); }},
-    {1, [](Draw& d) { return removeOwnPart(ownFitting(d).id); }},
-    {1,
-     [](Draw& d) {
-         OwnParts parts;
-         parts.fittings.push_back(ownFitting(d));
-         return importOwnParts(parts);
-     }},
     {1, [](Draw& d) { return inSequence("edit.set-valves", {setOpening({valve(d)}, d.between(0, 1))}); }},
     {1, [](Draw& d) { return inSequence("edit.choose-pump", {setPumpModel(pumps(d), "G15000")}); }},
     {1, [](Draw& d) { return inSequence("edit.choose-pipes", {setRunPipe(runs(d), pipe(d))}); }},
