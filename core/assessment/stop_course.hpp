@@ -25,7 +25,7 @@ struct StopCourse {
     std::vector<CoursePoint> sump; // times never falling, the first two at 0: before and after the pipes; the last
                                    // holds at least 99 % of what comes down
     units::Time nearlyAll;         // when 95 % of what comes down is down
-    std::optional<units::Time> spillsAfter; // absent: it does not spill
+    std::optional<units::Time> spillsAfter; // absent: it does not spill, or not within a day
     friend bool operator==(const StopCourse&, const StopCourse&) = default;
 };
 

@@ -2,7 +2,7 @@
 
 #include <algorithm>
 #include <cmath>
-#include <limits>
+#include <optional>
 
 #include <boost/numeric/odeint.hpp>
 
@@ -264,12 +264,12 @@ private:
     void finish(StopCourse& course) const
     {
         const double start = units::inMetres(course.sump.front().level), end = units::inMetres(m_stop.level);
-        course.nearlyAll = passes(course, start + nearly * (end - start));
+        course.nearlyAll = passes(course, start + nearly * (end - start)).value_or(course.sump.back().time);
         if (m_stop.spilled > units::Volume())
             course.spillsAfter = passes(course, units::inMetres(m_stop.spillLevel));
     }
 
-    static units::Time passes(const StopCourse& course, double level)
+    static std::optional<units::Time> passes(const StopCourse& course, double level)
     {
         for (std::size_t i = 0; i < course.sump.size(); ++i) {
             const double here = units::inMetres(course.sump[i].level);
@@ -282,7 +282,7 @@ private:
             return course.sump[i - 1].time +
                    std::clamp(part, 0.0, 1.0) * (course.sump[i].time - course.sump[i - 1].time);
         }
-        return course.sump.back().time;
+        return std::nullopt;
     }
 
     const Pipework& m_pipework;

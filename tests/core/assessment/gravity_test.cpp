@@ -132,7 +132,7 @@ TEST(Gravity, HoldsAVesselAsHighAsItsWallOutletsRunRises)
 // A tank that is fed by the pump and overflows into a header, from which two settlers are fed.
 struct GravityHeader {
     DrawnPlan drawn;
-    Id sump, tank, overflow, header, left, right, toLeft, toRight;
+    Id sump, tank, overflow, riser, header, left, right, toLeft, toRight;
 
     explicit GravityHeader(double leftMouth = 0.6, double rightMouth = 0.6)
     {
@@ -141,8 +141,8 @@ struct GravityHeader {
         const Id in = drawn.port(tank, PortKind::inlet, {4, 1, 1.1});
         overflow = drawn.port(tank, PortKind::lip, {4.5, 1, 0.85});
         const Id pump = drawn.pump(sump, "G4500", -0.3);
-        drawn.run(Service::pressure, "pvcu-pn16-32", plan::PumpEnd{pump, {}}, plan::PortEnd{tank, in, {}},
-                  {{1, 1, -0.3}, {1, 1, 1.2}, {4, 1, 1.2}, {4, 1, 1.1}});
+        riser = drawn.run(Service::pressure, "pvcu-pn16-32", plan::PumpEnd{pump, {}}, plan::PortEnd{tank, in, {}},
+                          {{1, 1, -0.3}, {1, 1, 1.2}, {4, 1, 1.2}, {4, 1, 1.1}});
         const Id tee = drawn.tee({5.5, 1, 0.75});
         header = drawn.run(Service::gravity, pipe, plan::PortEnd{tank, overflow, {}}, plan::TeeEnd{tee, {}},
                            {{4.5, 1, 0.85}, {4.5, 1, 0.76}, {5.5, 1, 0.75}});
@@ -205,6 +205,26 @@ TEST(Gravity, AHeaderTooThinHoldsTheTankUpAndSaysItIsFull)
     EXPECT_EQ(open->fullest, 1.0);
     ASSERT_TRUE(open->flattest);
     EXPECT_FALSE(open->flattest->depth); // more than its fall carries
+}
+
+// What the header takes at the rim hangs on the level at its tee, and that on what the header takes.
+TEST(Gravity, ATankAtItsRimSendsWhatItsHeaderTakesAndNoMore)
+{
+    GravityHeader plan;
+    plan.drawn.changeRun(plan.header, [](plan::Run& run) { run.pipeId = "pvcu-pn16-25"; });
+    plan.drawn.changePort(plan.tank, plan.overflow, [](plan::Port& port) { port.bore = units::metres(0.0536); });
+    for (const Id branch : {plan.toLeft, plan.toRight})
+        plan.drawn.changeRun(branch, [](plan::Run& run) { run.pipeId = "pvcu-pn16-20"; });
+    const auto result = assess(plan.drawn);
+    const auto& tank = waterOf(result, plan.tank, WaterState::runningLeast);
+    ASSERT_TRUE(tank.ok());
+    ASSERT_EQ(tank->heldBy, assessment::HeldBy::rim);
+    const double all = flowOf(result, plan.header, RunningState::least);
+    EXPECT_GT(all, 100.0);
+    EXPECT_LT(all, flowOf(result, plan.riser, RunningState::least));
+    EXPECT_NEAR(units::inMetres(runOf(result, plan.header).flow[RunningState::least]->open->levelNeeded), 1.0, 1e-9);
+    EXPECT_NEAR(flowOf(result, plan.toLeft, RunningState::least) + flowOf(result, plan.toRight, RunningState::least),
+                all, 1e-9 * all);
 }
 
 TEST(Gravity, TellsDepthVelocityAndCapacityOfARun)

@@ -224,6 +224,7 @@ TEST(StopCourse, OfASiphonTakesAsLongAsItsWayBackLets)
     EXPECT_GT(stop.spilled, units::litres(10.0));
     EXPECT_GT(*stop.course->spillsAfter, units::seconds(30.0));
     EXPECT_LT(*stop.course->spillsAfter, units::seconds(1800.0));
+    EXPECT_NEAR(units::inMetres(stop.course->sump.back().level), units::inMetres(stop.spillLevel), 1e-9);
 }
 
 TEST(StopCourse, IsNotToldWhileThePumpIsOff)

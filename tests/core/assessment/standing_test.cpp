@@ -118,6 +118,16 @@ TEST(Standing, RisesWhereAScreenCoversPartOfTheLip)
     EXPECT_GT(behind.standing->level, free.standing->level);
 }
 
+TEST(Standing, CrowdsTheWaterThroughWhatAScreenLeavesOfAWallOutlet)
+{
+    auto side = lip(lowLip, 0.5, 0.1036);
+    side.side = true;
+    side.openFraction = 0.5;
+    const auto behind = assessment::throughflowOf(basinWith({side}), flow, RunningState::least);
+    EXPECT_NEAR(units::inMetres(behind.standing->level),
+                0.5 + units::inMetres(hydraulics::sideOutletFlow(side.bore, 2.0 * flow).levelOverInvert), 1e-12);
+}
+
 TEST(Standing, IsHeldByTheRunBehindTheLipWhereThatNeedsMore)
 {
     const auto needs = [](const assessment::BasinOutlet&, units::Flow) { return units::elevationMetres(0.9); };
